@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using System.Text.Json.Serialization;
+
+namespace Assistant.Dialogue.Replies;
+
+/// <summary>
+/// One answer of the assistant, before a channel shapes it: verdict or acknowledgement first, then the numbers it rests on,
+/// the caution that matters now, and the one next thing. A channel may shorten by taking <see cref="Phrase.Brief"/>
+/// and dropping <see cref="Because"/>; it never drops a caution.
+/// </summary>
+/// <param name="Say">What is said first: the number taken, the verdict, the answer to a question.</param>
+/// <param name="Because">The numbers and rules it rests on; may be left out where space is short, given on "why" or "more".</param>
+/// <param name="Cautions">The cautions that matter now.</param>
+/// <param name="Ask">The one next thing, or null.</param>
+/// <param name="Choices">The words that answer <paramref name="Ask"/>, as buttons; empty for a free answer.</param>
+/// <param name="AskedFact">The fact now asked for, by its contract name, or null.</param>
+/// <param name="Units">The units <paramref name="AskedFact"/> may be answered in, the site's default first; empty where it takes no number.</param>
+/// <param name="Walk">Where the walk stands now.</param>
+/// <param name="Verdicts">The faults as they stand now, without the ruled-out, best first.</param>
+public sealed record Reply(
+    Phrase Say,
+    ImmutableArray<Phrase> Because,
+    ImmutableArray<SpokenCaution> Cautions,
+    Phrase? Ask,
+    ImmutableArray<string> Choices,
+    string? AskedFact,
+    ImmutableArray<string> Units,
+    WalkPosition? Walk,
+    ImmutableArray<Verdict> Verdicts);
+
+/// <summary>A sentence in its full form and its brief one (voice and text message).</summary>
+public sealed record Phrase(string Full, string Brief)
+{
+    [JsonIgnore]
+    public bool IsEmpty => Full.Length == 0;
+
+    public static Phrase Empty { get; } = new("", "");
+}
+
+/// <summary>A caution as said this turn; the code in the contract's spelling.</summary>
+public sealed record SpokenCaution(string Code, Phrase Text);
+
+/// <summary>Where a walk stands.</summary>
+public sealed record WalkPosition(string Walk, string Stop, string Place);
+
+/// <summary>A fault as it stands; code and standing in the contract's spelling.</summary>
+public sealed record Verdict(string Code, string Standing);

@@ -1,0 +1,9 @@
+namespace Assistant.Dialogue.Understanding;
+
+public enum Intent
+{
+    Answer,
+    Question,
+    Command,
+    Unknown,
+}

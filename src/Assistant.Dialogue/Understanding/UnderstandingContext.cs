@@ -1,0 +1,7 @@
+using Assistant.Trade.Facts;
+using Assistant.Trade.Quantities;
+
+namespace Assistant.Dialogue.Understanding;
+
+/// <summary>In what light a message is read: the fact just asked for, if any, and the site's units for bare numbers.</summary>
+public sealed record UnderstandingContext(Fact? Expected, UnitSystem Units);

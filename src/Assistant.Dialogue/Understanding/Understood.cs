@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+using Assistant.Trade.Facts;
+
+namespace Assistant.Dialogue.Understanding;
+
+/// <summary>What one message says. What it leaves open is in <see cref="Clarify"/>, never guessed.</summary>
+/// <param name="Command">One of the contract's commands where the whole message is one, otherwise null.</param>
+/// <param name="Question">One of the contract's questions, otherwise null.</param>
+/// <param name="Clarify">What must be asked back before the rest of the message can be taken, or null.</param>
+/// <param name="Arguments">The numbers and names inside a question; empty otherwise.</param>
+public sealed record Understood(
+    Intent Intent,
+    string? Command,
+    string? Question,
+    ImmutableArray<Reading> Readings,
+    ImmutableArray<Observation> Observations,
+    Clarify? Clarify,
+    QuestionArguments Arguments)
+{
+    public static Understood Unknown { get; } = new(Intent.Unknown, null, null, [], [], null, QuestionArguments.None);
+}

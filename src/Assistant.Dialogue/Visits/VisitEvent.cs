@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using System.Text.Json.Serialization;
+
+namespace Assistant.Dialogue.Visits;
+
+/// <summary>
+/// One thing that happened on a visit. The log of events is append-only and today's state is its fold
+/// (<see cref="VisitState.Apply"/>); a correction is a new event that points at the old one.
+/// The kind names are stored: once released they never change.
+/// </summary>
+[JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
+[JsonDerivedType(typeof(VisitOpened), "visit-opened")]
+[JsonDerivedType(typeof(MessageHeard), "message-heard")]
+[JsonDerivedType(typeof(FactTaken), "fact-taken")]
+[JsonDerivedType(typeof(FactQuestioned), "fact-questioned")]
+[JsonDerivedType(typeof(ClarificationAsked), "clarification-asked")]
+[JsonDerivedType(typeof(EventWithdrawn), "event-withdrawn")]
+[JsonDerivedType(typeof(StopReached), "stop-reached")]
+[JsonDerivedType(typeof(StopSkipped), "stop-skipped")]
+[JsonDerivedType(typeof(StopConfirmed), "stop-confirmed")]
+[JsonDerivedType(typeof(WalkStarted), "walk-started")]
+[JsonDerivedType(typeof(WalkFinished), "walk-finished")]
+[JsonDerivedType(typeof(VerdictGiven), "verdict-given")]
+[JsonDerivedType(typeof(CautionGiven), "caution-given")]
+[JsonDerivedType(typeof(VisitPaused), "visit-paused")]
+[JsonDerivedType(typeof(VisitResumed), "visit-resumed")]
+[JsonDerivedType(typeof(PictureTaken), "picture-taken")]
+[JsonDerivedType(typeof(ReminderSet), "reminder-set")]
+[JsonDerivedType(typeof(FollowUpNoted), "follow-up-noted")]
+[JsonDerivedType(typeof(HandedOver), "handed-over")]
+[JsonDerivedType(typeof(VisitClosed), "visit-closed")]
+public abstract record VisitEvent
+{
+    /// <summary>When it happened, by the clock of the one who recorded it.</summary>
+    public required DateTimeOffset At { get; init; }
+
+    /// <summary>Who said or did it.</summary>
+    public required string By { get; init; }
+
+    /// <summary>The place in the visit's log, from 1; given by the fold, not stored in the body.</summary>
+    [JsonIgnore]
+    public int Number { get; init; }
+}
+
+/// <summary>A visit begins: where, and what is known of the unit from its record (fact name to text as a person would write it).</summary>
+public sealed record VisitOpened(string Site, string? AssetId, string Units, ImmutableDictionary<string, string> KnownFacts) : VisitEvent;
+
+/// <summary>A message as it was said or typed.</summary>
+public sealed record MessageHeard(string MessageId, string Channel, string Text) : VisitEvent;
+
+/// <summary>A reading or an observation was taken. For a reading <paramref name="Value"/> and <paramref name="Unit"/>, otherwise <paramref name="Word"/>.</summary>
+/// <param name="Stop">The stop of the walk that asked for it, or null where it was volunteered.</param>
+public sealed record FactTaken(string Fact, double? Value, string? Unit, string? Word, string Place, string? Stop) : VisitEvent;
+
+/// <summary>A value was heard that cannot be, or does not fit: it is kept out of the verdict until confirmed.</summary>
+public sealed record FactQuestioned(string Fact, double? Value, string? Unit, string? Word, string Reason) : VisitEvent;
+
+/// <summary>Something was left open and is asked back.</summary>
+/// <param name="What">unit, fact, value or sign.</param>
+/// <param name="Heard">The number as heard, where there is one, kept for "psi" as the whole answer.</param>
+public sealed record ClarificationAsked(string What, string? Fact, double? Heard) : VisitEvent;
+
+/// <summary>An earlier event no longer counts ("undo", or a correction).</summary>
+public sealed record EventWithdrawn(int Withdrawn) : VisitEvent;
+
+public sealed record WalkStarted(string Walk) : VisitEvent;
+
+public sealed record StopReached(string Walk, string Stop, string Place) : VisitEvent;
+
+public sealed record StopSkipped(string Walk, string Stop) : VisitEvent;
+
+/// <summary>A stop that asks for no fact was confirmed ("at the unit", "done").</summary>
+public sealed record StopConfirmed(string Walk, string Stop) : VisitEvent;
+
+public sealed record WalkFinished(string Walk) : VisitEvent;
+
+/// <summary>A verdict was said. Codes and standings in the contract's spelling.</summary>
+public sealed record VerdictGiven(string Fault, string Standing, string Text, ImmutableArray<string> Because) : VisitEvent;
+
+/// <summary>A caution was said to a person at a place.</summary>
+public sealed record CautionGiven(string Caution, string Place) : VisitEvent;
+
+public sealed record VisitPaused : VisitEvent;
+
+public sealed record VisitResumed : VisitEvent;
+
+/// <summary>A picture was stored under <paramref name="PictureId"/> (its content is kept beside the log).</summary>
+public sealed record PictureTaken(string PictureId, string Caption, string? Stop) : VisitEvent;
+
+public sealed record ReminderSet(DateTimeOffset Due, string About) : VisitEvent;
+
+/// <summary>Something to be done later, with its date.</summary>
+public sealed record FollowUpNoted(DateOnly Due, string What) : VisitEvent;
+
+public sealed record HandedOver(string To) : VisitEvent;
+
+public sealed record VisitClosed(string Outcome) : VisitEvent;
