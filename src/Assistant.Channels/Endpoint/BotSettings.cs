@@ -1,0 +1,15 @@
+namespace Assistant.Channels.Endpoint;
+
+/// <summary>Who may talk to the bot endpoint and where its replies may go.</summary>
+/// <param name="AppId">The bot's registration, or empty: then callers are not authenticated and only this machine is answered.</param>
+/// <param name="Password">The registration's secret; empty with an empty <paramref name="AppId"/>.</param>
+/// <param name="TenantId">The registration's tenant, or empty for a registration of many tenants.</param>
+/// <param name="ServiceHosts">
+/// Hosts a reply may be sent to besides this machine's loopback addresses, over https only; a leading dot takes in every subdomain.
+/// </param>
+public sealed record BotSettings(string AppId, string Password, string TenantId, IReadOnlyList<string> ServiceHosts)
+{
+    public static BotSettings LoopbackOnly { get; } = new("", "", "", []);
+
+    public bool IsAuthenticated => AppId.Length > 0;
+}
