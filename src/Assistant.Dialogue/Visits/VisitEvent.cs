@@ -29,12 +29,14 @@ namespace Assistant.Dialogue.Visits;
 [JsonDerivedType(typeof(FollowUpNoted), "follow-up-noted")]
 [JsonDerivedType(typeof(HandedOver), "handed-over")]
 [JsonDerivedType(typeof(VisitClosed), "visit-closed")]
+[JsonDerivedType(typeof(PersonErased), "person-erased")]
 public abstract record VisitEvent
 {
     /// <summary>When it happened, by the clock of the one who recorded it.</summary>
     public required DateTimeOffset At { get; init; }
 
     /// <summary>Who said or did it.</summary>
+    [Personal]
     public required string By { get; init; }
 
     /// <summary>The place in the visit's log, from 1; given by the fold, not stored in the body.</summary>
@@ -46,7 +48,7 @@ public abstract record VisitEvent
 public sealed record VisitOpened(string Site, string? AssetId, string Units, ImmutableDictionary<string, string> KnownFacts) : VisitEvent;
 
 /// <summary>A message as it was said or typed.</summary>
-public sealed record MessageHeard(string MessageId, string Channel, string Text) : VisitEvent;
+public sealed record MessageHeard(string MessageId, string Channel, [property: Personal] string Text) : VisitEvent;
 
 /// <summary>A reading or an observation was taken. For a reading <paramref name="Value"/> and <paramref name="Unit"/>, otherwise <paramref name="Word"/>.</summary>
 /// <param name="Stop">The stop of the walk that asked for it, or null where it was volunteered.</param>
@@ -85,13 +87,16 @@ public sealed record VisitPaused : VisitEvent;
 public sealed record VisitResumed : VisitEvent;
 
 /// <summary>A picture was stored under <paramref name="PictureId"/> (its content is kept beside the log).</summary>
-public sealed record PictureTaken(string PictureId, string Caption, string? Stop) : VisitEvent;
+public sealed record PictureTaken(string PictureId, [property: Personal] string Caption, string? Stop) : VisitEvent;
 
-public sealed record ReminderSet(DateTimeOffset Due, string About) : VisitEvent;
+public sealed record ReminderSet(DateTimeOffset Due, [property: Personal] string About) : VisitEvent;
 
 /// <summary>Something to be done later, with its date.</summary>
-public sealed record FollowUpNoted(DateOnly Due, string What) : VisitEvent;
+public sealed record FollowUpNoted(DateOnly Due, [property: Personal] string What) : VisitEvent;
 
-public sealed record HandedOver(string To) : VisitEvent;
+public sealed record HandedOver([property: Personal] string To) : VisitEvent;
 
 public sealed record VisitClosed(string Outcome) : VisitEvent;
+
+/// <summary>A person asked to be erased: what was personal in these events of the log is gone, and the log still holds.</summary>
+public sealed record PersonErased(ImmutableArray<int> Events) : VisitEvent;

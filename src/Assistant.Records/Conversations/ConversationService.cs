@@ -1,0 +1,120 @@
+using Assistant.Dialogue.Replies;
+using Assistant.Dialogue.Turns;
+using Assistant.Dialogue.Visits;
+using Assistant.Records.Log;
+using Assistant.Records.Storage;
+
+namespace Assistant.Records.Conversations;
+
+/// <summary>
+/// Takes what people say and answers it. A reply is given only after all that led to it is on the disk; a message id that was
+/// taken before is answered as it was then and changes nothing. One message of a visit at a time; different visits do not wait
+/// for each other. Safe for use by many at once.
+/// </summary>
+public sealed class ConversationService : IDisposable
+{
+    private readonly EventLog log;
+    private readonly ITurnEngine engine;
+    private readonly ConversationOptions options;
+    private readonly VisitOpener opener;
+    private readonly VisitStates states;
+    private readonly KeyedGate gate = new();
+
+    public ConversationService(EventLog log, ITurnEngine engine, ConversationOptions? options = null)
+    {
+        this.log = log;
+        this.engine = engine;
+        this.options = options ?? new();
+        opener = new(log, this.options);
+        states = new(log, this.options.StatesKept);
+    }
+
+    /// <summary>Takes one message. Where its conversation is on no visit yet, one opens first.</summary>
+    /// <param name="outbox">True where the channel delivers the reply from the outbox: it is put there in the same commit.</param>
+    /// <exception cref="RecordsException">Nothing was stored and the message is not taken: the channel says the message and may try again.</exception>
+    public async Task<Reply> HandleAsync(InboundMessage message, bool outbox = false, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(message);
+        for (var attempt = 0; attempt < options.Attempts; attempt++)
+        {
+            var visitId = await log.VisitOfAsync(message.Channel, message.Conversation, cancellation);
+            using var pass = await gate.EnterAsync(visitId ?? $"{message.Channel} {message.Conversation}", cancellation);
+            var (append, turn) = visitId is null
+                ? await FirstTurnAsync(message, outbox, cancellation)
+                : await NextTurnAsync(visitId, message, outbox, cancellation);
+            if (await SettleAsync(append, turn) is { } reply)
+            {
+                return reply;
+            }
+        }
+
+        throw Contended();
+    }
+
+    /// <summary>Opens a visit and puts the conversation on it, whatever it was on before.</summary>
+    /// <exception cref="RecordsException">Nothing was stored: the asset is not on record, or the records can not be written.</exception>
+    public async Task<OpenedVisit> OpenVisitAsync(VisitRequest request, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        var opened = await opener.FirstEventAsync(request, cancellation);
+        for (var attempt = 0; attempt < options.Attempts; attempt++)
+        {
+            var before = await log.VisitOfAsync(request.Channel, request.Conversation, cancellation);
+            var turn = engine.Open(opened);
+            var append = new Append(options.NewVisitId(), 0, turn.Events) { Opening = new(opened, request.Channel, request.Conversation, before) };
+            if (await SettleAsync(append, turn) is { } reply)
+            {
+                return new(append.VisitId, reply);
+            }
+        }
+
+        throw Contended();
+    }
+
+    /// <summary>The state of a visit now.</summary>
+    public Task<VisitState> StateOfAsync(string visitId, CancellationToken cancellation = default) => states.GetAsync(visitId, cancellation);
+
+    public void Dispose() => states.Dispose();
+
+    private async Task<(Append, Turn)> FirstTurnAsync(InboundMessage message, bool outbox, CancellationToken cancellation)
+    {
+        var opened = await opener.FirstEventAsync(opener.RequestOf(message), cancellation);
+        var opening = engine.Open(opened);
+        var taken = engine.Take(opening.After, message);
+        // What the opening warns of is said with the first reply.
+        var reply = taken.Reply with { Cautions = [.. opening.Reply.Cautions, .. taken.Reply.Cautions] };
+        var turn = new Turn([.. opening.Events, .. taken.Events], taken.After, reply);
+        var append = new Append(options.NewVisitId(), 0, turn.Events)
+        {
+            Opening = new(opened, message.Channel, message.Conversation, Replaces: null),
+            Answer = new(message, reply, outbox),
+        };
+        return (append, turn);
+    }
+
+    private async Task<(Append, Turn)> NextTurnAsync(string visitId, InboundMessage message, bool outbox, CancellationToken cancellation)
+    {
+        var state = await states.GetAsync(visitId, cancellation);
+        var turn = engine.Take(state, message);
+        return (new Append(visitId, state.Version, turn.Events) { Answer = new(message, turn.Reply, outbox) }, turn);
+    }
+
+    /// <summary>The reply once the turn is stored, or null where it must be made again on what others wrote.</summary>
+    private async Task<Reply?> SettleAsync(Append append, Turn turn)
+    {
+        switch (await log.AppendAsync(append))
+        {
+            case Appended appended:
+                states.Keep(append.VisitId, turn.After, appended.Version);
+                return turn.Reply;
+            case AlreadyApplied repeated:
+                return repeated.Reply;
+            default:
+                states.Forget(append.VisitId);
+                return null;
+        }
+    }
+
+    private static RecordsException Contended() =>
+        new(RecordsFault.Contended, "Others wrote to this visit at the same time again and again. Nothing was stored; say it again.");
+}

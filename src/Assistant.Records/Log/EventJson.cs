@@ -1,0 +1,75 @@
+using System.Collections.Frozen;
+using System.Reflection;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using System.Text.Json.Serialization;
+using Assistant.Dialogue.Visits;
+
+namespace Assistant.Records.Log;
+
+/// <summary>Events to JSON and back, with what is <see cref="PersonalAttribute">personal</see> kept apart.</summary>
+internal static class EventJson
+{
+    /// <summary>Stands for the name of a person who was erased.</summary>
+    public const string ErasedName = "(erased)";
+
+    private const string Discriminator = "kind";
+
+    public static JsonSerializerOptions Options { get; } = new()
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        AllowOutOfOrderMetadataProperties = true,
+        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    private static readonly string ByName = Options.PropertyNamingPolicy!.ConvertName(nameof(VisitEvent.By));
+
+    /// <summary>The personal properties of each kind, by their JSON names.</summary>
+    private static readonly FrozenDictionary<string, string[]> PersonalNames = typeof(VisitEvent)
+        .GetCustomAttributes<JsonDerivedTypeAttribute>()
+        .ToFrozenDictionary(
+            kind => (string)kind.TypeDiscriminator!,
+            kind => kind.DerivedType.GetProperties()
+                .Where(property => property.IsDefined(typeof(PersonalAttribute), inherit: true))
+                .Select(property => Options.PropertyNamingPolicy!.ConvertName(property.Name))
+                .ToArray());
+
+    public static StoredEvent Write(VisitEvent happened)
+    {
+        var body = JsonSerializer.SerializeToNode(happened, Options)!.AsObject();
+        var kind = body[Discriminator]!.GetValue<string>();
+        var personal = new JsonObject();
+        foreach (var name in PersonalNames[kind])
+        {
+            if (body.Remove(name, out var value))
+            {
+                personal.Add(name, value);
+            }
+        }
+
+        return new(kind, body.ToJsonString(Options), personal.ToJsonString(Options));
+    }
+
+    /// <summary>The event again; where what was personal is gone, the name is <see cref="ErasedName"/> and the words are empty.</summary>
+    /// <exception cref="JsonException">The text is not an event this release knows.</exception>
+    public static VisitEvent Read(string kind, string bodyJson, string? personalJson, int number)
+    {
+        var body = JsonNode.Parse(bodyJson)!.AsObject();
+        var personal = personalJson is null ? null : JsonNode.Parse(personalJson)!.AsObject();
+        foreach (var name in PersonalNames.GetValueOrDefault(kind) ?? throw new JsonException($"This release knows no event of the kind {kind}."))
+        {
+            if (personal is null)
+            {
+                body[name] = name == ByName ? ErasedName : "";
+            }
+            else if (personal.Remove(name, out var value))
+            {
+                body[name] = value;
+            }
+        }
+
+        return body.Deserialize<VisitEvent>(Options)! with { Number = number };
+    }
+}

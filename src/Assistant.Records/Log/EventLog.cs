@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Assistant.Dialogue.Replies;
+using Assistant.Dialogue.Visits;
+using Assistant.Records.Storage;
+using Microsoft.EntityFrameworkCore;
+
+namespace Assistant.Records.Log;
+
+/// <summary>The append-only log of all visits. Safe for use by many at once.</summary>
+public sealed class EventLog : IAsyncDisposable
+{
+    private readonly LogWriter writer;
+
+    private EventLog(IRecordsDatabase database)
+    {
+        Database = database;
+        writer = new(database);
+    }
+
+    public IRecordsDatabase Database { get; }
+
+    public LogStatistics Statistics => writer.Statistics;
+
+    /// <summary>Opens the database, brings it up to date and starts the writer.</summary>
+    /// <exception cref="RecordsException">The database can not be used; the message says why.</exception>
+    public static async Task<EventLog> OpenAsync(IRecordsDatabase database, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(database);
+        await database.OpenAsync(cancellation);
+        return new(database);
+    }
+
+    /// <summary>Stores the events, the reply and what hangs on them in one transaction; returns once they are on the disk.</summary>
+    /// <exception cref="RecordsException">Nothing was stored; the message says why.</exception>
+    public Task<AppendResult> AppendAsync(Append append)
+    {
+        ArgumentNullException.ThrowIfNull(append);
+        return writer.AppendAsync(append);
+    }
+
+    /// <summary>The events of a visit in order, numbered; empty where there is no such visit.</summary>
+    /// <exception cref="RecordsException">The records can not be read, or a later release wrote an event this one does not know.</exception>
+    public Task<ImmutableArray<VisitEvent>> ReadAsync(string visitId, CancellationToken cancellation = default) => Database.UseAsync(
+        async context =>
+        {
+            var rows = await context.Events.AsNoTracking().Where(e => e.VisitId == visitId).OrderBy(e => e.Number).ToListAsync(cancellation);
+            try
+            {
+                return rows.Select(row => EventJson.Read(row.Kind, row.Body, row.Personal, row.Number)).ToImmutableArray();
+            }
+            catch (JsonException unknown)
+            {
+                throw new RecordsException(RecordsFault.Unreadable, $"The log of visit {visitId} can not be read: {unknown.Message}", unknown);
+            }
+        });
+
+    /// <summary>The visit a conversation is on now, or null.</summary>
+    public Task<string?> VisitOfAsync(string channel, string conversation, CancellationToken cancellation = default) => Database.UseAsync(
+        context => context.Conversations.AsNoTracking()
+            .Where(c => c.Channel == channel && c.Conversation == conversation)
+            .Select(c => c.VisitId)
+            .FirstOrDefaultAsync(cancellation));
+
+    /// <summary>The reply a message got, or null where it was never applied.</summary>
+    public Task<Reply?> ReplyToAsync(string channel, string messageId, CancellationToken cancellation = default) => Database.UseAsync(
+        async context =>
+        {
+            var stored = await context.Messages.AsNoTracking()
+                .Where(m => m.Channel == channel && m.MessageId == messageId)
+                .Select(m => m.Reply)
+                .FirstOrDefaultAsync(cancellation);
+            return stored is null ? null : JsonSerializer.Deserialize<Reply>(stored, EventJson.Options);
+        });
+
+    public ValueTask DisposeAsync() => writer.DisposeAsync();
+}

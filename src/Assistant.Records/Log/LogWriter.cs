@@ -1,0 +1,101 @@
+using System.Threading.Channels;
+using Assistant.Records.Storage;
+
+namespace Assistant.Records.Log;
+
+/// <summary>
+/// The one writer: takes all appends that wait and stores them in one transaction, so that they share the wait for the disk.
+/// Each is told what became of it after the commit, never before.
+/// </summary>
+internal sealed class LogWriter : IAsyncDisposable
+{
+    private const int LargestBatch = 256;
+
+    private readonly IRecordsDatabase database;
+    private readonly Channel<Pending> queue = Channel.CreateUnbounded<Pending>(new() { SingleReader = true });
+    private readonly Task loop;
+    private long commits;
+    private long appends;
+
+    public LogWriter(IRecordsDatabase database)
+    {
+        this.database = database;
+        loop = Task.Run(RunAsync);
+    }
+
+    public LogStatistics Statistics => new(Interlocked.Read(ref commits), Interlocked.Read(ref appends));
+
+    public Task<AppendResult> AppendAsync(Append append)
+    {
+        var pending = new Pending(append, new(TaskCreationOptions.RunContinuationsAsynchronously));
+        return queue.Writer.TryWrite(pending) ? pending.Done.Task : throw new ObjectDisposedException(nameof(LogWriter));
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        queue.Writer.TryComplete();
+        await loop;
+    }
+
+    private async Task RunAsync()
+    {
+        while (await queue.Reader.WaitToReadAsync())
+        {
+            List<Pending> batch = [];
+            while (batch.Count < LargestBatch && queue.Reader.TryRead(out var pending))
+            {
+                batch.Add(pending);
+            }
+
+            await CommitAsync(batch);
+        }
+    }
+
+    private async Task CommitAsync(List<Pending> batch)
+    {
+        try
+        {
+            var results = await StoreAsync(batch);
+            Interlocked.Increment(ref commits);
+            Interlocked.Add(ref appends, batch.Count);
+            foreach (var (pending, result) in batch.Zip(results))
+            {
+                pending.Done.SetResult(result);
+            }
+        }
+        catch (Exception failure) when (database.IsAlreadyThere(failure) && batch.Count == 1)
+        {
+            batch[0].Done.SetResult(new Conflict());
+        }
+        catch (Exception) when (batch.Count > 1)
+        {
+            // One append may spoil the transaction for all: each gets its own.
+            foreach (var pending in batch)
+            {
+                await CommitAsync([pending]);
+            }
+        }
+        catch (Exception failure)
+        {
+            batch[0].Done.SetException(database.Explain(failure) ?? failure);
+        }
+    }
+
+    private async Task<List<AppendResult>> StoreAsync(List<Pending> batch)
+    {
+        await using var context = database.NewContext();
+        await using var transaction = await context.Database.BeginTransactionAsync();
+        var unit = await WriteUnit.BeginAsync(context, batch.ConvertAll(p => p.Append));
+        List<AppendResult> results = [];
+        foreach (var pending in batch)
+        {
+            results.Add(await unit.AddAsync(pending.Append));
+        }
+
+        await context.SaveChangesAsync();
+        await transaction.CommitAsync();
+        return results;
+    }
+
+    private sealed record Pending(Append Append, TaskCompletionSource<AppendResult> Done);
+}

@@ -1,0 +1,48 @@
+using Assistant.Dialogue.Visits;
+using Assistant.Records.Assets;
+using Assistant.Records.Storage;
+using Assistant.Records.Storage.Rows;
+using Microsoft.EntityFrameworkCore;
+
+namespace Assistant.Records.Log;
+
+/// <summary>Keeps the tables that are read by other keys than the visit in step with the log, in the log's own transaction.</summary>
+internal static class Projections
+{
+    /// <param name="first">The number of the first of the events.</param>
+    public static async Task ApplyAsync(RecordsContext context, VisitRow visit, int first, IReadOnlyList<VisitEvent> events)
+    {
+        for (var i = 0; i < events.Count; i++)
+        {
+            var number = first + i;
+            switch (events[i])
+            {
+                case ReminderSet reminder:
+                    context.Reminders.Add(new() { VisitId = visit.Id, EventNumber = number, Due = reminder.Due });
+                    break;
+                case FactTaken taken when visit.AssetId is { } assetId && AssetFacts.IsKept(taken):
+                    await AssetFacts.CarryAsync(context, assetId, taken, visit.Id, number);
+                    break;
+                case EventWithdrawn { Withdrawn: var withdrawn }:
+                    await WithdrawAsync(context, visit.Id, withdrawn);
+                    break;
+                case VisitClosed closed:
+                    visit.ClosedAt = closed.At;
+                    break;
+            }
+        }
+    }
+
+    private static async Task WithdrawAsync(RecordsContext context, string visitId, int number)
+    {
+        if (await context.Reminders.FindAsync(visitId, number) is { } reminder)
+        {
+            context.Reminders.Remove(reminder);
+        }
+
+        var carried = context.AssetFacts.Local.Where(f => f.VisitId == visitId && f.EventNumber == number)
+            .Concat(await context.AssetFacts.Where(f => f.VisitId == visitId && f.EventNumber == number).ToListAsync())
+            .Distinct().ToList();
+        context.AssetFacts.RemoveRange(carried);
+    }
+}

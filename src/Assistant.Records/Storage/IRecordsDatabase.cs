@@ -1,0 +1,20 @@
+namespace Assistant.Records.Storage;
+
+/// <summary>The database behind the records: the one place where one make of database differs from another.</summary>
+public interface IRecordsDatabase
+{
+    RecordsContext NewContext();
+
+    /// <summary>Checks that the database is one of these records, of this release or an earlier one, and brings it up to date.</summary>
+    /// <exception cref="RecordsException">It is locked, read-only, unreadable, foreign or newer.</exception>
+    Task OpenAsync(CancellationToken cancellation = default);
+
+    /// <summary>The failure in words for people, or null where it is not the database's.</summary>
+    RecordsException? Explain(Exception failure);
+
+    /// <summary>True where the failure is a row that was already there.</summary>
+    bool IsAlreadyThere(Exception failure);
+
+    /// <summary>Leaves no deleted or overwritten content behind in the file.</summary>
+    Task ScrubAsync(CancellationToken cancellation = default);
+}

@@ -1,0 +1,93 @@
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Diagnostics;
+
+namespace Assistant.Records.Storage.Sqlite;
+
+/// <summary>The records in one SQLite file.</summary>
+/// <param name="path">The file; it is made where there is none, its folder must exist.</param>
+/// <param name="interceptors">Further watchers of the connection, after the one that sets it up.</param>
+public sealed class SqliteRecords(string path, params IInterceptor[] interceptors) : IRecordsDatabase
+{
+    private readonly DbContextOptions<RecordsContext> options = new DbContextOptionsBuilder<RecordsContext>()
+        .UseSqlite(new SqliteConnectionStringBuilder { DataSource = path, DefaultTimeout = 5 }.ToString())
+        .AddInterceptors([new SqlitePragmas(), .. interceptors])
+        .Options;
+
+    public string Path { get; } = path;
+
+    public RecordsContext NewContext() => new(options);
+
+    public async Task OpenAsync(CancellationToken cancellation = default)
+    {
+        try
+        {
+            await using var context = NewContext();
+            var known = context.Database.GetMigrations().ToList();
+            var applied = await AppliedAsync(cancellation);
+            if (applied.Except(known).Any())
+            {
+                throw applied.Intersect(known).Any() ? Newer() : Foreign();
+            }
+
+            if (applied.Count < known.Count)
+            {
+                await context.Database.MigrateAsync(cancellation);
+            }
+        }
+        catch (Exception failure) when (failure is not RecordsException && Explain(failure) is { } explained)
+        {
+            throw explained;
+        }
+    }
+
+    public RecordsException? Explain(Exception failure) => SqliteFaults.Explain(failure, Path);
+
+    public bool IsAlreadyThere(Exception failure) => SqliteFaults.IsAlreadyThere(failure);
+
+    public async Task ScrubAsync(CancellationToken cancellation = default)
+    {
+        await using var context = NewContext();
+        // The write-ahead log still holds the pages as they were.
+        await context.Database.ExecuteSqlRawAsync("PRAGMA wal_checkpoint(TRUNCATE);", cancellation);
+    }
+
+    /// <summary>The migrations the file has seen; looked up without the pragmas, so that a foreign file is left as it is.</summary>
+    private async Task<List<string>> AppliedAsync(CancellationToken cancellation)
+    {
+        if (new FileInfo(Path) is not { Exists: true, Length: > 0 })
+        {
+            return [];
+        }
+
+        await using var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = Path, DefaultTimeout = 5, Pooling = false }.ToString());
+        await connection.OpenAsync(cancellation);
+        var tables = await TextsAsync(connection, "SELECT name FROM sqlite_master WHERE type = 'table'", cancellation);
+        return tables switch
+        {
+            [] => [],
+            _ when !tables.Contains("__EFMigrationsHistory") => throw Foreign(),
+            _ => await TextsAsync(connection, "SELECT MigrationId FROM __EFMigrationsHistory", cancellation),
+        };
+    }
+
+    private static async Task<List<string>> TextsAsync(SqliteConnection connection, string query, CancellationToken cancellation)
+    {
+        await using var command = connection.CreateCommand();
+        command.CommandText = query;
+        await using var reader = await command.ExecuteReaderAsync(cancellation);
+        List<string> texts = [];
+        while (await reader.ReadAsync(cancellation))
+        {
+            texts.Add(reader.GetString(0));
+        }
+
+        return texts;
+    }
+
+    private RecordsException Newer() =>
+        new(RecordsFault.Newer, $"The records in {Path} were written by a later release of Coldwalk. Update this program; nothing was changed.");
+
+    private RecordsException Foreign() =>
+        new(RecordsFault.Foreign, $"{Path} is a database, but not a record file of Coldwalk. Name another file; nothing was changed.");
+}

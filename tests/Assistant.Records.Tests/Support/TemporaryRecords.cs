@@ -1,0 +1,44 @@
+using Assistant.Records.Log;
+using Assistant.Records.Storage.Sqlite;
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore.Diagnostics;
+
+namespace Assistant.Records.Tests.Support;
+
+/// <summary>A log in a folder of its own, gone when disposed.</summary>
+internal sealed class TemporaryRecords : IAsyncDisposable
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("coldwalk-").FullName;
+
+    private TemporaryRecords(IInterceptor[] interceptors) => Database = new(System.IO.Path.Combine(folder, "records.db"), interceptors);
+
+    public SqliteRecords Database { get; }
+
+    public string Path => Database.Path;
+
+    public EventLog Log { get; private set; } = null!;
+
+    public static async Task<TemporaryRecords> OpenAsync(params IInterceptor[] interceptors)
+    {
+        var records = new TemporaryRecords(interceptors);
+        records.Log = await EventLog.OpenAsync(records.Database);
+        return records;
+    }
+
+    /// <summary>Changes the file behind the log's back.</summary>
+    public int Tamper(string sql)
+    {
+        using var connection = new SqliteConnection($"Data Source={Path};Pooling=False");
+        connection.Open();
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        return command.ExecuteNonQuery();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await Log.DisposeAsync();
+        SqliteConnection.ClearAllPools();
+        Directory.Delete(folder, recursive: true);
+    }
+}
