@@ -1,5 +1,6 @@
 using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Visits;
+using Assistant.Records.Erasure;
 
 namespace Assistant.Records.Log;
 
@@ -12,6 +13,9 @@ public sealed record Append(string VisitId, int ExpectedVersion, IReadOnlyList<V
 
     /// <summary>The message the events answer, with its reply; null for what no message caused.</summary>
     public Answer? Answer { get; init; }
+
+    /// <summary>Set where the person of this name is erased from the visit; the events tell of it.</summary>
+    internal PersonErasure? Erasure { get; init; }
 }
 
 /// <summary>The message that caused an append, and the reply it is answered with once stored.</summary>

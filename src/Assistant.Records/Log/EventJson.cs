@@ -14,6 +14,9 @@ internal static class EventJson
     /// <summary>Stands for the name of a person who was erased.</summary>
     public const string ErasedName = "(erased)";
 
+    /// <summary>The stored kind of <see cref="PersonErased"/>.</summary>
+    public const string PersonErasedKind = "person-erased";
+
     private const string Discriminator = "kind";
 
     public static JsonSerializerOptions Options { get; } = new()

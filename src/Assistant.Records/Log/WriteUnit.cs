@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Assistant.Dialogue.Replies;
+using Assistant.Records.Chain;
 using Assistant.Records.Storage;
 using Assistant.Records.Storage.Rows;
 using Microsoft.EntityFrameworkCore;
@@ -49,6 +50,11 @@ internal sealed class WriteUnit
             context.Events.Add(row);
             visit.Version = row.Number;
             visit.HeadHash = row.Hash;
+        }
+
+        if (append.Erasure is { } erasure)
+        {
+            await erasure.ApplyAsync(context, visit.Id);
         }
 
         await Projections.ApplyAsync(context, visit, first, append.Events);

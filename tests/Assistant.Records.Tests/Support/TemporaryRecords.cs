@@ -10,7 +10,7 @@ internal sealed class TemporaryRecords : IAsyncDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("coldwalk-").FullName;
 
-    private TemporaryRecords(IInterceptor[] interceptors) => Database = new(System.IO.Path.Combine(folder, "records.db"), interceptors);
+    private TemporaryRecords(IInterceptor[] interceptors) => Database = new(System.IO.Path.Combine(folder, "records.db"), readOnly: false, interceptors);
 
     public SqliteRecords Database { get; }
 
@@ -26,19 +26,23 @@ internal sealed class TemporaryRecords : IAsyncDisposable
     }
 
     /// <summary>Changes the file behind the log's back.</summary>
-    public int Tamper(string sql)
-    {
-        using var connection = new SqliteConnection($"Data Source={Path};Pooling=False");
-        connection.Open();
-        using var command = connection.CreateCommand();
-        command.CommandText = sql;
-        return command.ExecuteNonQuery();
-    }
+    public void Tamper(string sql) => Run(sql, command => command.ExecuteNonQuery());
+
+    public TValue Scalar<TValue>(string sql) => Run(sql, command => (TValue)command.ExecuteScalar()!);
 
     public async ValueTask DisposeAsync()
     {
         await Log.DisposeAsync();
         SqliteConnection.ClearAllPools();
         Directory.Delete(folder, recursive: true);
+    }
+
+    private TResult Run<TResult>(string sql, Func<SqliteCommand, TResult> run)
+    {
+        using var connection = new SqliteConnection($"Data Source={Path};Pooling=False;Foreign Keys=False");
+        connection.Open();
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        return run(command);
     }
 }

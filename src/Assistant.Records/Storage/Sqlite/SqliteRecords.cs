@@ -6,11 +6,12 @@ namespace Assistant.Records.Storage.Sqlite;
 
 /// <summary>The records in one SQLite file.</summary>
 /// <param name="path">The file; it is made where there is none, its folder must exist.</param>
+/// <param name="readOnly">True to read an old or foreign-owned file without ever writing to it.</param>
 /// <param name="interceptors">Further watchers of the connection, after the one that sets it up.</param>
-public sealed class SqliteRecords(string path, params IInterceptor[] interceptors) : IRecordsDatabase
+public sealed class SqliteRecords(string path, bool readOnly = false, params IInterceptor[] interceptors) : IRecordsDatabase
 {
     private readonly DbContextOptions<RecordsContext> options = new DbContextOptionsBuilder<RecordsContext>()
-        .UseSqlite(new SqliteConnectionStringBuilder { DataSource = path, DefaultTimeout = 5 }.ToString())
+        .UseSqlite(ConnectionString(path, readOnly).ToString())
         .AddInterceptors([new SqlitePragmas(), .. interceptors])
         .Options;
 
@@ -60,7 +61,9 @@ public sealed class SqliteRecords(string path, params IInterceptor[] interceptor
             return [];
         }
 
-        await using var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = Path, DefaultTimeout = 5, Pooling = false }.ToString());
+        var unpooled = ConnectionString(Path, readOnly);
+        unpooled.Pooling = false;
+        await using var connection = new SqliteConnection(unpooled.ToString());
         await connection.OpenAsync(cancellation);
         var tables = await TextsAsync(connection, "SELECT name FROM sqlite_master WHERE type = 'table'", cancellation);
         return tables switch
@@ -70,6 +73,9 @@ public sealed class SqliteRecords(string path, params IInterceptor[] interceptor
             _ => await TextsAsync(connection, "SELECT MigrationId FROM __EFMigrationsHistory", cancellation),
         };
     }
+
+    private static SqliteConnectionStringBuilder ConnectionString(string path, bool readOnly) =>
+        new() { DataSource = path, DefaultTimeout = 5, Mode = readOnly ? SqliteOpenMode.ReadOnly : SqliteOpenMode.ReadWriteCreate };
 
     private static async Task<List<string>> TextsAsync(SqliteConnection connection, string query, CancellationToken cancellation)
     {

@@ -1,10 +1,11 @@
 using System.Buffers.Binary;
 using System.Security.Cryptography;
 using System.Text;
+using Assistant.Records.Log;
 using Assistant.Records.Storage;
 using Assistant.Records.Storage.Rows;
 
-namespace Assistant.Records.Log;
+namespace Assistant.Records.Chain;
 
 /// <summary>
 /// The hash that ties each event to the one before it (SHA-256, FIPS 180-4). It covers the stored text of the event and the

@@ -1,0 +1,38 @@
+using Assistant.Dialogue.Visits;
+using Assistant.Records.Reminders;
+using Assistant.Records.Tests.Support;
+
+namespace Assistant.Records.Tests.Reminders;
+
+public class ReminderStoreTests
+{
+    private static readonly ReminderSet Weigh = new(Invented.Morning.AddMinutes(20), "read the head again") { At = Invented.Morning, By = "Robin" };
+
+    [Fact]
+    public async Task A_reminder_is_due_from_its_time_on_until_it_was_given_once()
+    {
+        await using var records = await TemporaryRecords.OpenAsync();
+        await records.Log.AppendAsync(Invented.FirstAppend("v", "c-1"));
+        await records.Log.AppendAsync(new("v", 1, [Weigh]));
+        var reminders = new ReminderStore(records.Database);
+
+        Assert.Empty(await reminders.DueAsync(Invented.Morning.AddMinutes(19)));
+        var due = Assert.Single(await reminders.DueAsync(Invented.Morning.AddMinutes(20)));
+        Assert.Equal(("v", 2, "read the head again"), (due.VisitId, due.EventNumber, due.About));
+        Assert.Equal(new ConversationAddress("chat", "c-1"), Assert.Single(due.Conversations));
+        Assert.True(await reminders.MarkDoneAsync("v", 2, Invented.Morning.AddMinutes(20)));
+        Assert.False(await reminders.MarkDoneAsync("v", 2, Invented.Morning.AddMinutes(20)));
+        Assert.Empty(await reminders.DueAsync(Invented.Morning.AddDays(1)));
+    }
+
+    [Fact]
+    public async Task A_reminder_that_was_withdrawn_never_falls_due()
+    {
+        await using var records = await TemporaryRecords.OpenAsync();
+        await records.Log.AppendAsync(Invented.FirstAppend("v"));
+        await records.Log.AppendAsync(new("v", 1, [Weigh]));
+        await records.Log.AppendAsync(new("v", 2, [new EventWithdrawn(2) { At = Invented.Morning, By = "Robin" }]));
+
+        Assert.Empty(await new ReminderStore(records.Database).DueAsync(Invented.Morning.AddDays(1)));
+    }
+}
