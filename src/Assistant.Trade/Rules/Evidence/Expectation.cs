@@ -1,0 +1,55 @@
+namespace Assistant.Trade.Rules.Evidence;
+
+/// <summary>What one fault expects of one symptom: a range of values, or a set of words.</summary>
+/// <param name="Low">Lower end of the range, included; in the symptom's own dimension.</param>
+/// <param name="High">Upper end, included.</param>
+/// <param name="Words">For a thing seen: a bit for each allowed choice of its fact, in the catalogue's order; 0 for a number.</param>
+/// <param name="Scatter">How far sound plants differ among themselves in this number; or, for a thing seen, how much its absence weighs (in squared errors).</param>
+/// <param name="IsProof">The symptom that discriminates this fault from its neighbours.</param>
+internal readonly record struct Expectation(Symptom Symptom, double Low, double High, int Words, double Scatter, bool IsProof)
+{
+    /// <summary>The most that one number may weigh: five errors out is as wrong as ten.</summary>
+    private const double MostWeight = 25;
+
+    public static Expectation AtLeast(Symptom symptom, double low, double scatter) => new(symptom, low, double.PositiveInfinity, 0, scatter, false);
+
+    public static Expectation AtMost(Symptom symptom, double high, double scatter) => new(symptom, double.NegativeInfinity, high, 0, scatter, false);
+
+    public static Expectation Between(Symptom symptom, double low, double high, double scatter) => new(symptom, low, high, 0, scatter, false);
+
+    /// <summary>One of these words is seen; if another is, that weighs so much.</summary>
+    public static Expectation Sees(Symptom symptom, double weight, params ReadOnlySpan<int> choices)
+    {
+        var words = 0;
+        foreach (var choice in choices)
+        {
+            words |= 1 << choice;
+        }
+
+        return new(symptom, 0, 0, words, weight, false);
+    }
+
+    public Expectation Proving() => this with { IsProof = true };
+
+    /// <summary>How far the measure is from what is expected, in squared errors: 0 where it fits or is not known.</summary>
+    public double Misfit(Measure measure)
+    {
+        if (!measure.IsKnown)
+        {
+            return 0;
+        }
+
+        if (Words != 0)
+        {
+            return (Words & (1 << (int)measure.Value)) != 0 ? 0 : Scatter;
+        }
+
+        var outside = measure.Value < Low ? Low - measure.Value : measure.Value > High ? measure.Value - High : 0;
+        var variance = (measure.Error * measure.Error / 3) + (Scatter * Scatter);
+        return Math.Min(outside * outside / variance, MostWeight);
+    }
+
+    /// <summary>True where the measure fits even if its instruments were off by all they may be.</summary>
+    public bool HoldsBeyondError(Measure measure) =>
+        measure.IsKnown && (Words != 0 ? Misfit(measure) == 0 : measure.Value - measure.Error >= Low && measure.Value + measure.Error <= High);
+}

@@ -1,0 +1,83 @@
+namespace Assistant.Trade.Rules.Evidence;
+
+/// <summary>
+/// What a fault shows itself by: first the numbers, each set against what a healthy plant of this design would read in this
+/// weather, then the things seen. The order is the order in which reasons are said.
+/// </summary>
+internal enum Symptom
+{
+    /// <summary>K: superheat at the bulb over the middle of the usual range.</summary>
+    SuperheatExcess,
+
+    /// <summary>K, from the bubble point.</summary>
+    Subcooling,
+
+    /// <summary>K: condensing temperature over what ambient, design split and head pressure control would give.</summary>
+    HeadExcess,
+
+    /// <summary>K: condensing temperature over the head control's setting, in weather in which it must work.</summary>
+    HeadOverSetting,
+
+    /// <summary>K: condenser split over the design split, in weather in which the head control must work.</summary>
+    ColdSplitExcess,
+
+    /// <summary>Ratio: evaporator TD to its design, for the flow that the suction pressure lets the compressor take.</summary>
+    TdShare,
+
+    /// <summary>Ratio: air cooled through the coil to the TD.</summary>
+    AirShare,
+
+    /// <summary>K: fall of temperature across the drier.</summary>
+    DrierDrop,
+
+    /// <summary>K: fall of temperature from the unit to the coil along the liquid line.</summary>
+    LiquidLineDrop,
+
+    /// <summary>K: high side at rest, as bubble temperature, over the ambient.</summary>
+    StandingExcess,
+
+    /// <summary>K: superheat where the vapour enters the compressor.</summary>
+    CompressorSuperheat,
+
+    /// <summary>Ratio: running current to rated.</summary>
+    CurrentShare,
+
+    /// <summary>Ratio: isentropic work to the work the discharge temperature tells of.</summary>
+    CompressorEfficiency,
+
+    /// <summary>K: the box over the temperature at which the control should call.</summary>
+    BoxOverCall,
+
+    /// <summary>K: the box over its setpoint.</summary>
+    BoxOverSetpoint,
+
+    /// <summary>K: two thermometers in the box apart.</summary>
+    ThermometerGap,
+
+    /// <summary>K: the setpoint over the warmest that suits the application.</summary>
+    SetpointExcess,
+
+    /// <summary>K: control differential.</summary>
+    Differential,
+
+    /// <summary>K: saturation temperature of the high side over that of the low side, machine at rest.</summary>
+    RestingGap,
+
+    /// <summary>K: box over the low side's saturation temperature, machine at rest.</summary>
+    RestingTd,
+
+    /// <summary>K: saturation temperature of the high side over ambient.</summary>
+    HighSideOverAmbient,
+    SightGlass,
+    CoilIce,
+    EvaporatorFans,
+    CondenserCoil,
+    CondenserFans,
+    Compressor,
+    Calling,
+    Solenoid,
+    Defrost,
+    Door,
+    HeadControl,
+    LiquidLineFeel,
+}

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using Assistant.Trade.Cautions;
+using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Evidence;
+
+namespace Assistant.Trade.Rules;
+
+/// <summary>
+/// One fault as the trade knows it: what it shows, what proves it, where that is written, and what to mind when putting it right.
+/// </summary>
+internal sealed class FaultRule
+{
+    private readonly Expectation?[] pattern = new Expectation?[SymptomTable.Count];
+
+    public FaultRule(FaultCode code, string source, ImmutableArray<CautionCode> cautions, ImmutableArray<Fact> test, params ImmutableArray<Expectation> shows)
+    {
+        Code = code;
+        Source = source;
+        Cautions = cautions;
+        Test = test;
+        Shows = shows;
+        foreach (var expectation in Healthy.Expectations)
+        {
+            pattern[(int)expectation.Symptom] = expectation;
+        }
+
+        foreach (var expectation in shows)
+        {
+            pattern[(int)expectation.Symptom] = expectation;
+        }
+    }
+
+    public FaultCode Code { get; }
+
+    /// <summary>Where the rule comes from: a standard, handbook or paper by name, or "common practice".</summary>
+    public string Source { get; }
+
+    public ImmutableArray<CautionCode> Cautions { get; }
+
+    /// <summary>The facts that tell this fault from its neighbours, the best first.</summary>
+    public ImmutableArray<Fact> Test { get; }
+
+    /// <summary>What this fault shows otherwise than a sound plant.</summary>
+    public ImmutableArray<Expectation> Shows { get; }
+
+    /// <summary>What it expects of a symptom, its own or a sound plant's; null where the symptom says nothing of it.</summary>
+    public Expectation? Expects(Symptom symptom) => pattern[(int)symptom];
+}

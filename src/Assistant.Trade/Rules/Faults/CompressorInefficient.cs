@@ -1,0 +1,21 @@
+using Assistant.Trade.Cautions;
+using Assistant.Trade.Facts;
+using static Assistant.Trade.Rules.Evidence.Expectation;
+using static Assistant.Trade.Rules.Evidence.Symptom;
+
+namespace Assistant.Trade.Rules.Faults;
+
+/// <summary>The compressor pumps less than it should: the two pressures move towards each other, the current is low, the box warm.</summary>
+internal static class CompressorInefficient
+{
+    public static FaultRule Rule { get; } = new(
+        FaultCode.CompressorInefficient,
+        "trade practice; directions after Rossi and Braun 1997, HVAC&R Research 3(1)",
+        [CautionCode.Electrical, CautionCode.LockOut, CautionCode.HotSurface],
+        [FactCatalogue.DischargePressure, FactCatalogue.SuctionPressure, FactCatalogue.CompressorCurrent, FactCatalogue.AmbientTemperature],
+        Between(SuperheatExcess, -3, 1.5, 0.7),
+        AtMost(TdShare, 0.95, 0.1).Proving(),
+        AtMost(HeadExcess, -2, 0.8),
+        AtMost(CurrentShare, 0.75, 0.08),
+        AtMost(BoxOverSetpoint, 8, 1));
+}

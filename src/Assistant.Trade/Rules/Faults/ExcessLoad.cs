@@ -1,0 +1,23 @@
+using Assistant.Trade.Cautions;
+using Assistant.Trade.Facts;
+using static Assistant.Trade.Rules.Evidence.Expectation;
+using static Assistant.Trade.Rules.Evidence.Symptom;
+using static Assistant.Trade.Rules.Faults.Words;
+
+namespace Assistant.Trade.Rules.Faults;
+
+/// <summary>More heat comes in than the plant can carry: the box well over its setpoint, both pressures high, the glass clear, a door or a delivery to account for it.</summary>
+internal static class ExcessLoad
+{
+    public static FaultRule Rule { get; } = new(
+        FaultCode.ExcessLoad,
+        "common practice",
+        [CautionCode.TrappedInside, CautionCode.FoodSafety, CautionCode.ColdStress],
+        [FactCatalogue.DoorCondition, FactCatalogue.BoxTemperature, FactCatalogue.ProductTemperature],
+        Between(SuperheatExcess, -2.2, 5, 0.8),
+        AtLeast(BoxOverSetpoint, 2.5, 0.8),
+        AtLeast(TdShare, 0.85, 0.12),
+        Between(HeadExcess, -3, 4, 0.8),
+        Sees(Door, 6, LeakingDoor, OpenDoor).Proving(),
+        Sees(CoilIce, 8, NoIce, LightIce, DistributorEnd));
+}

@@ -1,0 +1,27 @@
+using Assistant.Trade.Cautions;
+using Assistant.Trade.Facts;
+using static Assistant.Trade.Rules.Evidence.Expectation;
+using static Assistant.Trade.Rules.Evidence.Symptom;
+using static Assistant.Trade.Rules.Faults.Words;
+
+namespace Assistant.Trade.Rules.Faults;
+
+/// <summary>Nothing calls: a resting or pumped-down plant, control or sensor failed, or in defrost. Not a charge fault.</summary>
+internal static class NoCallForCooling
+{
+    public static FaultRule Rule { get; } = new(
+        FaultCode.NoCallForCooling,
+        "common practice",
+        [CautionCode.Electrical],
+        [FactCatalogue.CallingForCooling, FactCatalogue.DefrostActive, FactCatalogue.Setpoint],
+        Sees(Calling, 14, No).Proving(),
+        Sees(Solenoid, 12, No),
+        Sees(Compressor, 14, Off),
+        Sees(Defrost, 12, Yes, No),
+        AtMost(SetpointExcess, 0.5, 0.6).Proving(),
+        AtLeast(RestingTd, 5, 1.5),
+        AtMost(HighSideOverAmbient, 10, 1),
+        Sees(SightGlass, 9, Clear, Flashing, Empty),
+        Sees(CondenserFans, 8, AllFans, SomeFans, NoFans, CyclingFans),
+        Sees(EvaporatorFans, 10, AllFans, SomeFans, NoFans));
+}
