@@ -26,6 +26,9 @@ public static partial class Codes
     /// <summary>The fault of that kebab-case code, or null.</summary>
     public static FaultCode? FindFault(string code) => FaultsByCode.TryGetValue(code, out var found) ? found : null;
 
+    /// <summary>A PascalCase name in kebab-case.</summary>
+    internal static string KebabOf(string pascal) => Kebab(pascal);
+
     private static string Kebab(string pascal) => WordStart().Replace(pascal, "-$0").ToLowerInvariant();
 
     [GeneratedRegex("(?<!^)[A-Z]")]

@@ -10,6 +10,7 @@ namespace Assistant.Trade.Rules;
 /// </summary>
 internal sealed class FaultRule
 {
+    private readonly bool[] named = new bool[SymptomTable.Count];
     private readonly Expectation?[] pattern = new Expectation?[SymptomTable.Count];
 
     public FaultRule(FaultCode code, string source, ImmutableArray<CautionCode> cautions, ImmutableArray<Fact> test, params ImmutableArray<Expectation> shows)
@@ -26,6 +27,7 @@ internal sealed class FaultRule
 
         foreach (var expectation in shows)
         {
+            named[(int)expectation.Symptom] = true;
             pattern[(int)expectation.Symptom] = expectation;
         }
     }
@@ -45,4 +47,7 @@ internal sealed class FaultRule
 
     /// <summary>What it expects of a symptom, its own or a sound plant's; null where the symptom says nothing of it.</summary>
     public Expectation? Expects(Symptom symptom) => pattern[(int)symptom];
+
+    /// <summary>True where the fault shows this symptom otherwise than a sound plant.</summary>
+    public bool Names(Symptom symptom) => named[(int)symptom];
 }

@@ -68,6 +68,12 @@ internal sealed class PlantState
 
     public double DesignTd { get; }
 
+    /// <summary>K: the middle of the usual superheat at the bulb.</summary>
+    public double UsualSuperheat => IsFreezer ? TradeValues.FreezerSuperheat : TradeValues.CoolerSuperheat;
+
+    /// <summary>degC: the warmest the control may let the box become for what is stored.</summary>
+    public double WarmestBox => IsFreezer ? TradeValues.WarmestFreezer : TradeValues.WarmestCooler;
+
     /// <summary>The head control's setting as a dew temperature, degC; unknown where there is no control or no setting.</summary>
     public Measure Setting { get; }
 

@@ -9,20 +9,7 @@ namespace Assistant.Trade.Rules.Derivation;
 internal static class SymptomReader
 {
     private static readonly (Symptom Symptom, Fact Fact)[] Seen =
-    [
-        (SightGlass, FactCatalogue.SightGlass),
-        (CoilIce, FactCatalogue.CoilIce),
-        (EvaporatorFans, FactCatalogue.EvaporatorFans),
-        (CondenserCoil, FactCatalogue.CondenserCoil),
-        (CondenserFans, FactCatalogue.CondenserFans),
-        (Symptom.Compressor, FactCatalogue.Compressor),
-        (Calling, FactCatalogue.CallingForCooling),
-        (Solenoid, FactCatalogue.SolenoidEnergised),
-        (Defrost, FactCatalogue.DefrostActive),
-        (Door, FactCatalogue.DoorCondition),
-        (HeadControl, FactCatalogue.HeadPressureControl),
-        (LiquidLineFeel, FactCatalogue.LiquidLineFeel),
-    ];
+        [.. from symptom in Enum.GetValues<Symptom>() let fact = Reasons.FactOf(symptom) where fact is not null select (symptom, fact)];
 
     public static SymptomTable Read(PlantState state)
     {
@@ -80,7 +67,7 @@ internal static class SymptomReader
             superheat = (superheat + -TradeValues.SuctionLineDrop).Widen(TradeValues.SuctionLineDropSpread);
         }
 
-        table[SuperheatExcess] = superheat + -(state.IsFreezer ? TradeValues.FreezerSuperheat : TradeValues.CoolerSuperheat);
+        table[SuperheatExcess] = superheat + -state.UsualSuperheat;
         table[CompressorSuperheat] = state.Temperature(FactCatalogue.SuctionLineTemperatureAtCompressor) - state.Suction;
         var td = Derivations.Td(state);
         if (!td.IsKnown)
@@ -139,11 +126,7 @@ internal static class SymptomReader
         var differential = state.Facts.Difference(FactCatalogue.Differential)?.Kelvins;
         table[BoxOverSetpoint] = box + -setpoint;
         table[BoxOverCall] = (box + -setpoint) + -(differential ?? TradeValues.Differential);
-        table[SetpointExcess] = new(setpoint - (state.IsFreezer ? TradeValues.WarmestFreezerSetpoint : TradeValues.WarmestCoolerSetpoint), 0);
-        if (differential is { } kelvins)
-        {
-            table[Symptom.Differential] = new(kelvins, 0);
-        }
+        table[SettingExcess] = new(setpoint + (differential ?? TradeValues.Differential) - state.WarmestBox, 0);
     }
 
     // The independent thermometer first; the air on to the coil is the next best witness.

@@ -23,8 +23,7 @@ internal static class Healthy
         AtLeast(CurrentShare, 0.5, 0.1),
         AtMost(BoxOverSetpoint, 5, 1),
         AtMost(ThermometerGap, 1.4, 0.4),
-        AtMost(SetpointExcess, 0.5, 0.6),
-        AtMost(Differential, 4, 0.6),
+        AtMost(SettingExcess, 1.2, 0.4),
         AtLeast(HighSideOverAmbient, 4, 1),
         Sees(SightGlass, 9, 0),
         Sees(CoilIce, 8, 0, 1),
@@ -37,4 +36,20 @@ internal static class Healthy
         Sees(Defrost, 12, 1),
         Sees(Door, 4, 0),
     ];
+
+    private static readonly Expectation?[] BySymptom = Index();
+
+    /// <summary>What a sound plant shows of this symptom; null where it may show anything.</summary>
+    public static Expectation? Of(Symptom symptom) => BySymptom[(int)symptom];
+
+    private static Expectation?[] Index()
+    {
+        var index = new Expectation?[SymptomTable.Count];
+        foreach (var expectation in Expectations)
+        {
+            index[(int)expectation.Symptom] = expectation;
+        }
+
+        return index;
+    }
 }

@@ -54,11 +54,8 @@ internal enum Symptom
     /// <summary>K: two thermometers in the box apart.</summary>
     ThermometerGap,
 
-    /// <summary>K: the setpoint over the warmest that suits the application.</summary>
-    SetpointExcess,
-
-    /// <summary>K: control differential.</summary>
-    Differential,
+    /// <summary>K: the warmest box that setpoint and differential allow, over the warmest that suits what is stored.</summary>
+    SettingExcess,
 
     /// <summary>K: saturation temperature of the high side over that of the low side, machine at rest.</summary>
     RestingGap,

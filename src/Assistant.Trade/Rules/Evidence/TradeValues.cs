@@ -34,11 +34,11 @@ internal static class TradeValues
     public const double CoolerBox = 2;
     public const double FreezerBox = -20;
 
-    /// <summary>Warmest setpoint that keeps a cooler's product at or under 41 degF / 5 degC: FDA Food Code 3-501.16.</summary>
-    public const double WarmestCoolerSetpoint = 5;
+    /// <summary>Warmest a cooler may let its product become, 41 degF / 5 degC: FDA Food Code 3-501.16.</summary>
+    public const double WarmestCooler = 5;
 
-    /// <summary>Warmest usual freezer setpoint, 0 degF with one differential: common practice.</summary>
-    public const double WarmestFreezerSetpoint = -17;
+    /// <summary>Warmest a freezer's box should become before the control calls, 5 degF: common practice.</summary>
+    public const double WarmestFreezer = -15;
 
     /// <summary>Usual control differential where none is known, 3 degF: common practice.</summary>
     public const double Differential = 3 / 1.8;

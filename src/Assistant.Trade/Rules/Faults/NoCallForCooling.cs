@@ -18,7 +18,7 @@ internal static class NoCallForCooling
         Sees(Solenoid, 12, No),
         Sees(Compressor, 14, Off),
         Sees(Defrost, 12, Yes, No),
-        AtMost(SetpointExcess, 0.5, 0.6).Proving(),
+        AtMost(SettingExcess, 1.2, 0.4).Proving(),
         AtLeast(RestingTd, 5, 1.5),
         AtMost(HighSideOverAmbient, 10, 1),
         Sees(SightGlass, 9, Clear, Flashing, Empty),

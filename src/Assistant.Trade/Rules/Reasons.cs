@@ -1,0 +1,84 @@
+using Assistant.Trade.Facts;
+using Assistant.Trade.Quantities;
+using Assistant.Trade.Rules.Derivation;
+using Assistant.Trade.Rules.Evidence;
+using static Assistant.Trade.Rules.Evidence.Symptom;
+
+namespace Assistant.Trade.Rules;
+
+/// <summary>Puts a symptom into words: the key of its sentence, and the numbers it rests on.</summary>
+internal static class Reasons
+{
+    private static readonly (string Low, string Normal, string High)[] Levels =
+        [.. Enum.GetValues<Symptom>().Select(s => ($"{Codes.KebabOf(s.ToString())}-low", $"{Codes.KebabOf(s.ToString())}-normal", $"{Codes.KebabOf(s.ToString())}-high"))];
+
+    private static readonly Reason[][] SeenReasons = [.. Enum.GetValues<Symptom>().Select(OfWords)];
+
+    /// <summary>Every key a reason of the rules may carry, for the phrase book to be checked against.</summary>
+    public static IEnumerable<string> Keys =>
+        Enum.GetValues<Symptom>().SelectMany(s => FactOf(s) is null
+            ? [Levels[(int)s].Low, Levels[(int)s].Normal, Levels[(int)s].High]
+            : SeenReasons[(int)s].Select(r => r.Key));
+
+    public static Reason Of(Symptom symptom, PlantState state, Measure measure)
+    {
+        if (SeenReasons[(int)symptom] is { Length: > 0 } words)
+        {
+            return words[(int)measure.Value];
+        }
+
+        var (low, normal, high) = Levels[(int)symptom];
+        var healthy = Healthy.Of(symptom);
+        var key = healthy is { } range && measure.Value < range.Low ? low : healthy is { } above && measure.Value > above.High ? high : normal;
+        return Numbers(key, symptom, state, measure.Value);
+    }
+
+    /// <summary>The fact whose word the symptom is, or null for a symptom that is a number.</summary>
+    public static Fact? FactOf(Symptom symptom) => symptom switch
+    {
+        SightGlass => FactCatalogue.SightGlass,
+        CoilIce => FactCatalogue.CoilIce,
+        EvaporatorFans => FactCatalogue.EvaporatorFans,
+        CondenserCoil => FactCatalogue.CondenserCoil,
+        CondenserFans => FactCatalogue.CondenserFans,
+        Symptom.Compressor => FactCatalogue.Compressor,
+        Calling => FactCatalogue.CallingForCooling,
+        Solenoid => FactCatalogue.SolenoidEnergised,
+        Defrost => FactCatalogue.DefrostActive,
+        Door => FactCatalogue.DoorCondition,
+        HeadControl => FactCatalogue.HeadPressureControl,
+        LiquidLineFeel => FactCatalogue.LiquidLineFeel,
+        _ => null,
+    };
+
+    private static Reason Numbers(string key, Symptom symptom, PlantState state, double value) => symptom switch
+    {
+        SuperheatExcess => new(key, ("superheat", Kelvins(Derivations.Superheat(state, out _).Value)), ("expected", Kelvins(state.UsualSuperheat))),
+        Subcooling => new(key, ("subcooling", Kelvins(value))),
+        HeadExcess => new(key, ("condensing", Degrees(state.Condensing.Value)), ("expected", Degrees(state.Condensing.Value - value)), ("ambient", Degrees(state.Ambient.Value))),
+        HeadOverSetting => new(key, ("condensing", Degrees(state.Condensing.Value)), ("setting", Degrees(state.Setting.Value))),
+        ColdSplitExcess => new(key, ("split", Kelvins(Derivations.Split(state).Value)), ("design", Kelvins(state.DesignSplit))),
+        TdShare => new(key, ("td", Kelvins(Derivations.Td(state).Value)), ("design", Kelvins(state.DesignTd))),
+        AirShare => new(key, ("drop", Kelvins(value * Derivations.Td(state).Value)), ("td", Kelvins(Derivations.Td(state).Value))),
+        DrierDrop or LiquidLineDrop => new(key, ("drop", Kelvins(value))),
+        StandingExcess => new(key, ("standing", Degrees(state.Ambient.Value + value)), ("ambient", Degrees(state.Ambient.Value))),
+        CompressorSuperheat => new(key, ("superheat", Kelvins(value))),
+        CurrentShare => new(key, ("share", new Amount(value, Dimension.Ratio))),
+        CompressorEfficiency => new(key, ("share", new Amount(value, Dimension.Ratio))),
+        BoxOverCall => new(key, ("box", Degrees(state.Degrees(FactCatalogue.BoxTemperature) ?? 0)), ("over", Kelvins(value))),
+        BoxOverSetpoint => new(key, ("box", Degrees(state.Degrees(FactCatalogue.BoxTemperature) ?? 0)), ("setpoint", Degrees(state.Degrees(FactCatalogue.Setpoint) ?? 0))),
+        ThermometerGap => new(key, ("gap", Kelvins(value))),
+        SettingExcess => new(key, ("warmest", Degrees(value + state.WarmestBox)), ("limit", Degrees(state.WarmestBox))),
+        RestingGap => new(key, ("low", Degrees(state.Suction.Value)), ("high", Degrees(state.Condensing.Value))),
+        RestingTd => new(key, ("suction", Degrees(state.Suction.Value)), ("box", Degrees(state.BoxAir.Value))),
+        HighSideOverAmbient => new(key, ("condensing", Degrees(state.Condensing.Value)), ("ambient", Degrees(state.Ambient.Value))),
+        _ => new(key),
+    };
+
+    private static Amount Kelvins(double kelvins) => new(kelvins, Dimension.TemperatureDifference);
+
+    private static Amount Degrees(double degrees) => new(degrees, Dimension.Temperature);
+
+    private static Reason[] OfWords(Symptom symptom) =>
+        FactOf(symptom) is { } fact ? [.. fact.Choices.Select(c => new Reason($"{Codes.KebabOf(symptom.ToString())}-{c}"))] : [];
+}

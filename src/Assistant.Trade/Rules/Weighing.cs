@@ -1,0 +1,54 @@
+using Assistant.Trade.Rules.Evidence;
+
+namespace Assistant.Trade.Rules;
+
+/// <summary>One fault set against the symptoms: how badly they fit it, and whether anything speaks for it.</summary>
+/// <param name="Misfit">Sum of squared errors by which the symptoms lie outside what the fault would show.</param>
+/// <param name="Support">How many of the fault's own signs are seen that a sound plant would not show.</param>
+/// <param name="IsProven">All of the discriminating signs are in, beyond instrument error.</param>
+/// <param name="IsContradicted">A symptom lies clearly outside what the fault would show.</param>
+internal readonly record struct Weighing(FaultRule Rule, double Misfit, int Support, bool IsProven, bool IsContradicted)
+{
+    /// <summary>From here a single symptom speaks against a fault: two of its errors out.</summary>
+    public const double Contradiction = 4;
+
+    public static Weighing Of(FaultRule rule, SymptomTable table)
+    {
+        var misfit = 0.0;
+        var contradicted = false;
+        for (var i = 0; i < SymptomTable.Count; i++)
+        {
+            if (rule.Expects((Symptom)i) is { } expectation)
+            {
+                var part = expectation.Misfit(table[(Symptom)i]);
+                misfit += part;
+                contradicted |= part >= Contradiction;
+            }
+        }
+
+        var support = 0;
+        var proven = true;
+        var proofs = 0;
+        foreach (var expectation in rule.Shows)
+        {
+            var measure = table[expectation.Symptom];
+            support += IsSign(expectation, measure) ? 1 : 0;
+            if (expectation.IsProof)
+            {
+                proofs++;
+                proven &= expectation.HoldsBeyondError(measure);
+            }
+        }
+
+        return new(rule, misfit, support, proven && proofs > 0, contradicted);
+    }
+
+    /// <summary>True where the measure is one of the signs the fault is named by; for a sound plant, any number that is where it belongs.</summary>
+    public static bool Supports(FaultRule rule, in Expectation expectation, Measure measure) =>
+        rule.Code == FaultCode.NoFault ? expectation.Words == 0 && expectation.Misfit(measure) < 1 : rule.Names(expectation.Symptom) && IsSign(expectation, measure);
+
+    // It fits, and would not fit a sound plant; or it is one of the fault's proofs and fits.
+    private static bool IsSign(in Expectation expectation, Measure measure) =>
+        measure.IsKnown && expectation.Misfit(measure) < 1
+        && (expectation.IsProof || (Healthy.Of(expectation.Symptom) is { } healthy && healthy.Misfit(measure) >= 1));
+}
