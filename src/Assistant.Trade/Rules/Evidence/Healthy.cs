@@ -26,7 +26,7 @@ internal static class Healthy
         AtMost(SettingExcess, 1.2, 0.4),
         AtLeast(HighSideOverAmbient, 4, 1),
         Sees(SightGlass, 9, 0),
-        Sees(CoilIce, 8, 0, 1),
+        Sees(CoilIce, 16, 0, 1),
         Sees(EvaporatorFans, 10, 0),
         Sees(CondenserCoil, 4, 0),
         Sees(CondenserFans, 8, 0, 3),

@@ -17,5 +17,6 @@ internal static class CoilIced
         Between(SuperheatExcess, -3.5, 2, 0.7),
         AtLeast(TdShare, 1.5, 0.15),
         AtLeast(AirShare, 0.3, 0.06),
-        Sees(CoilIce, 14, Blocked).Proving());
+        Sees(SightGlass, 3, Clear),
+        Sees(CoilIce, 16, Blocked).Proving());
 }

@@ -19,5 +19,5 @@ internal static class ExcessLoad
         AtLeast(TdShare, 0.85, 0.12),
         Between(HeadExcess, -3, 4, 0.8),
         Sees(Door, 6, LeakingDoor, OpenDoor).Proving(),
-        Sees(CoilIce, 8, NoIce, LightIce, DistributorEnd));
+        Sees(CoilIce, 16, NoIce, LightIce, DistributorEnd));
 }

@@ -18,5 +18,5 @@ internal static class ExpansionValveStarving
         Sees(SightGlass, 14, Clear).Proving(),
         AtLeast(TdShare, 1.1, 0.12),
         Between(Subcooling, 1.3, 6, 0.4),
-        Sees(CoilIce, 8, NoIce, LightIce, DistributorEnd));
+        Sees(CoilIce, 16, NoIce, LightIce, DistributorEnd));
 }

@@ -21,6 +21,6 @@ internal static class HeadPressureControlLow
         Sees(SightGlass, 14, Clear).Proving(),
         Between(Subcooling, 1.2, 6, 0.5),
         AtLeast(TdShare, 0.9, 0.12),
-        Sees(CoilIce, 8, NoIce, LightIce, DistributorEnd),
+        Sees(CoilIce, 16, NoIce, LightIce, DistributorEnd),
         Sees(HeadControl, 12, Valve, FanCycling));
 }

@@ -20,5 +20,5 @@ internal static class LiquidLineRestriction
         AtLeast(LiquidLineDrop, 2.5, 0.8),
         Sees(SightGlass, 9, Flashing, Empty),
         AtLeast(TdShare, 1.1, 0.12),
-        Sees(CoilIce, 8, NoIce, LightIce, DistributorEnd));
+        Sees(CoilIce, 16, NoIce, LightIce, DistributorEnd));
 }

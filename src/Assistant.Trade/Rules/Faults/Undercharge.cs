@@ -21,5 +21,5 @@ internal static class Undercharge
         AtLeast(HeadOverSetting, -16, 1),
         AtLeast(ColdSplitExcess, 3.5, 1),
         AtLeast(TdShare, 1.0, 0.12),
-        Sees(CoilIce, 8, NoIce, LightIce, DistributorEnd));
+        Sees(CoilIce, 16, NoIce, LightIce, DistributorEnd));
 }
