@@ -50,8 +50,8 @@ internal sealed class LogPressureCurve
     /// <summary>Pa absolute.</summary>
     public double Highest { get; }
 
-    /// <summary>Pa absolute at a temperature within the table, degC.</summary>
-    public double PascalsAt(double degrees) => Math.Exp(curve.At(degrees));
+    /// <summary>Pa absolute at a temperature within the table, degC. At its ends rounding may not carry it out of the table.</summary>
+    public double PascalsAt(double degrees) => Math.Clamp(Math.Exp(curve.At(degrees)), Lowest, Highest);
 
     /// <summary>degC at a pressure within the table, Pa absolute.</summary>
     public double DegreesAt(double pascals)

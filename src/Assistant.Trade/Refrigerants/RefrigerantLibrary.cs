@@ -82,7 +82,7 @@ public static class RefrigerantLibrary
         return SuperheatedVapour.Read(text, file, designation, saturation);
     }
 
-    private static StreamReader Open(string file) =>
+    internal static StreamReader Open(string file) =>
         new(Home.GetManifestResourceStream(Folder + file) ?? throw new InvalidOperationException($"{file} is not embedded in the program"));
 
     private static string HashOfTables()
