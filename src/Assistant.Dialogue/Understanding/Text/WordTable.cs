@@ -1,0 +1,30 @@
+namespace Assistant.Dialogue.Understanding.Text;
+
+/// <summary>Numbers the words of the lexicon, so that phrases are compared by number and not by letter.</summary>
+internal sealed class WordTable
+{
+    private readonly Dictionary<string, int> numbers = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int>.AlternateLookup<ReadOnlySpan<char>> bySpan;
+
+    public WordTable() => bySpan = numbers.GetAlternateLookup<ReadOnlySpan<char>>();
+
+    /// <summary>Set once the lexicon is complete: from then on unknown words stay unknown, and reading is safe from several threads.</summary>
+    public bool Closed { get; set; }
+
+    /// <summary>The number of a lower-case word; -1 where it is unknown and the table closed.</summary>
+    public int NumberOf(ReadOnlySpan<char> word)
+    {
+        if (bySpan.TryGetValue(word, out var known))
+        {
+            return known;
+        }
+
+        if (Closed)
+        {
+            return -1;
+        }
+
+        bySpan[word] = numbers.Count;
+        return numbers.Count - 1;
+    }
+}
