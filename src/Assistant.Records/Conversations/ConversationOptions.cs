@@ -11,6 +11,9 @@ public sealed record ConversationOptions
     /// <summary>The site's name on such a visit. Default: "unnamed site".</summary>
     public string UnnamedSite { get; init; } = "unnamed site";
 
+    /// <summary>How long after its visit was closed a conversation still speaks of it ("report", "undo"); later a new visit opens. Default: 2 h.</summary>
+    public TimeSpan AfterClosing { get; init; } = TimeSpan.FromHours(2);
+
     /// <summary>How many visits' states are kept in memory. Default: 1000.</summary>
     public int StatesKept { get; init; } = 1000;
 

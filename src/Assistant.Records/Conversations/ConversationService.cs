@@ -29,7 +29,7 @@ public sealed class ConversationService : IDisposable
         states = new(log, this.options.StatesKept);
     }
 
-    /// <summary>Takes one message. Where its conversation is on no visit yet, one opens first.</summary>
+    /// <summary>Takes one message. Where its conversation is on no visit yet, or on one closed long ago, one opens first.</summary>
     /// <param name="outbox">True where the channel delivers the reply from the outbox: it is put there in the same commit.</param>
     /// <exception cref="RecordsException">Nothing was stored and the message is not taken: the channel says the message and may try again.</exception>
     public async Task<Reply> HandleAsync(InboundMessage message, bool outbox = false, CancellationToken cancellation = default)
@@ -37,11 +37,12 @@ public sealed class ConversationService : IDisposable
         ArgumentNullException.ThrowIfNull(message);
         for (var attempt = 0; attempt < options.Attempts; attempt++)
         {
-            var visitId = await log.VisitOfAsync(message.Channel, message.Conversation, cancellation);
-            using var pass = await gate.EnterAsync(visitId ?? $"{message.Channel} {message.Conversation}", cancellation);
-            var (append, turn) = visitId is null
-                ? await FirstTurnAsync(message, outbox, cancellation)
-                : await NextTurnAsync(visitId, message, outbox, cancellation);
+            var current = await log.CurrentVisitAsync(message.Channel, message.Conversation, cancellation);
+            using var pass = await gate.EnterAsync(current?.VisitId ?? $"{message.Channel} {message.Conversation}", cancellation);
+            var isOver = current is null || message.At - current.ClosedAt > options.AfterClosing;
+            var (append, turn) = isOver
+                ? await FirstTurnAsync(message, current?.VisitId, outbox, cancellation)
+                : await NextTurnAsync(current!.VisitId, message, outbox, cancellation);
             if (await SettleAsync(append, turn) is { } reply)
             {
                 return reply;
@@ -76,7 +77,7 @@ public sealed class ConversationService : IDisposable
 
     public void Dispose() => states.Dispose();
 
-    private async Task<(Append, Turn)> FirstTurnAsync(InboundMessage message, bool outbox, CancellationToken cancellation)
+    private async Task<(Append, Turn)> FirstTurnAsync(InboundMessage message, string? replaces, bool outbox, CancellationToken cancellation)
     {
         var opened = await opener.FirstEventAsync(opener.RequestOf(message), cancellation);
         var opening = engine.Open(opened);
@@ -86,7 +87,7 @@ public sealed class ConversationService : IDisposable
         var turn = new Turn([.. opening.Events, .. taken.Events], taken.After, reply);
         var append = new Append(options.NewVisitId(), 0, turn.Events)
         {
-            Opening = new(opened, message.Channel, message.Conversation, Replaces: null),
+            Opening = new(opened, message.Channel, message.Conversation, replaces),
             Answer = new(message, reply, outbox),
         };
         return (append, turn);

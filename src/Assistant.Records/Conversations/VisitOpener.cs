@@ -26,7 +26,7 @@ internal sealed class VisitOpener(EventLog log, ConversationOptions options)
             known) { At = request.At, By = request.Person };
     }
 
-    /// <summary>The visit a message opens by itself: on the equipment the conversation was on before, if any.</summary>
+    /// <summary>The visit a message opens by itself. It takes no equipment over from an earlier visit: a wrong nameplate is worse than none.</summary>
     public VisitRequest RequestOf(InboundMessage message) =>
         new(message.Channel, message.Conversation, Site: null, AssetId: null, options.Units, message.Person, message.At);
 }

@@ -17,6 +17,9 @@ internal static class EventJson
     /// <summary>The stored kind of <see cref="PersonErased"/>.</summary>
     public const string PersonErasedKind = "person-erased";
 
+    /// <summary>The stored kind of <see cref="VisitClosed"/>.</summary>
+    public const string VisitClosedKind = "visit-closed";
+
     private const string Discriminator = "kind";
 
     public static JsonSerializerOptions Options { get; } = new()

@@ -56,10 +56,14 @@ public sealed class EventLog : IAsyncDisposable
         });
 
     /// <summary>The visit a conversation is on now, or null.</summary>
-    public Task<string?> VisitOfAsync(string channel, string conversation, CancellationToken cancellation = default) => Database.UseAsync(
+    public async Task<string?> VisitOfAsync(string channel, string conversation, CancellationToken cancellation = default) =>
+        (await CurrentVisitAsync(channel, conversation, cancellation))?.VisitId;
+
+    /// <summary>The visit a conversation is on now and when it was closed, or null.</summary>
+    internal Task<CurrentVisit?> CurrentVisitAsync(string channel, string conversation, CancellationToken cancellation) => Database.UseAsync(
         context => context.Conversations.AsNoTracking()
             .Where(c => c.Channel == channel && c.Conversation == conversation)
-            .Select(c => c.VisitId)
+            .Join(context.Visits, c => c.VisitId, v => v.Id, (c, v) => new CurrentVisit(v.Id, v.ClosedAt))
             .FirstOrDefaultAsync(cancellation));
 
     /// <summary>The reply a message got, or null where it was never applied.</summary>

@@ -24,7 +24,7 @@ internal static class Projections
                     await AssetFacts.CarryAsync(context, assetId, taken, visit.Id, number);
                     break;
                 case EventWithdrawn { Withdrawn: var withdrawn }:
-                    await WithdrawAsync(context, visit.Id, withdrawn);
+                    await WithdrawAsync(context, visit, withdrawn);
                     break;
                 case VisitClosed closed:
                     visit.ClosedAt = closed.At;
@@ -33,8 +33,14 @@ internal static class Projections
         }
     }
 
-    private static async Task WithdrawAsync(RecordsContext context, string visitId, int number)
+    private static async Task WithdrawAsync(RecordsContext context, VisitRow visit, int number)
     {
+        var visitId = visit.Id;
+        if (await context.Events.FindAsync(visitId, number) is { Kind: EventJson.VisitClosedKind })
+        {
+            visit.ClosedAt = null;
+        }
+
         if (await context.Reminders.FindAsync(visitId, number) is { } reminder)
         {
             context.Reminders.Remove(reminder);

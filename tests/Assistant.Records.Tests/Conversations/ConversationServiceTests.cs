@@ -105,4 +105,36 @@ public class ConversationServiceTests
         Assert.Equal(RecordsFault.Refused, refused.Fault);
         Assert.Equal("There is no asset no-such-unit on record. Name one that is, or leave it out.", refused.Message);
     }
+
+    [Fact]
+    public async Task A_closed_visit_is_spoken_of_for_two_hours_and_then_a_new_one_opens()
+    {
+        await using var records = await TemporaryRecords.OpenAsync();
+        using var service = new ConversationService(records.Log, new CountingEngine());
+        await service.HandleAsync(Invented.Message("m-1"));
+        var first = (await records.Log.VisitOfAsync("chat", "c-1"))!;
+        await records.Log.AppendAsync(new(first, 2, [new VisitClosed("repaired") { At = Invented.Morning, By = "Robin" }]));
+
+        await service.HandleAsync(Invented.Message("m-2") with { At = Invented.Morning.AddHours(2) });
+        Assert.Equal(first, await records.Log.VisitOfAsync("chat", "c-1"));
+        var reply = await service.HandleAsync(Invented.Message("m-3") with { At = Invented.Morning.AddHours(2.1) });
+
+        Assert.Equal("38 after 1", reply.Say.Full);
+        Assert.NotEqual(first, await records.Log.VisitOfAsync("chat", "c-1"));
+    }
+
+    [Fact]
+    public async Task A_closing_that_was_taken_back_leaves_the_visit_open()
+    {
+        await using var records = await TemporaryRecords.OpenAsync();
+        using var service = new ConversationService(records.Log, new CountingEngine());
+        await service.HandleAsync(Invented.Message("m-1"));
+        var visit = (await records.Log.VisitOfAsync("chat", "c-1"))!;
+        await records.Log.AppendAsync(new(visit, 2, [new VisitClosed("repaired") { At = Invented.Morning, By = "Robin" }]));
+        await records.Log.AppendAsync(new(visit, 3, [new EventWithdrawn(3) { At = Invented.Morning, By = "Robin" }]));
+
+        var reply = await service.HandleAsync(Invented.Message("m-2") with { At = Invented.Morning.AddDays(1) });
+
+        Assert.Equal("38 after 4", reply.Say.Full);
+    }
 }

@@ -1,0 +1,17 @@
+namespace Assistant.Records.Readings;
+
+/// <summary>What a reading of the log counts for today.</summary>
+public enum ReadingStanding
+{
+    /// <summary>The newest of its fact: what the verdict rests on.</summary>
+    Counts,
+
+    /// <summary>Right when it was taken; a later one of the same fact counts now.</summary>
+    Superseded,
+
+    /// <summary>Taken back by the one who gave it.</summary>
+    Withdrawn,
+
+    /// <summary>Did not fit and was never confirmed: kept out of the verdict.</summary>
+    Questioned,
+}

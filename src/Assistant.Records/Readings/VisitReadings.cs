@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using Assistant.Dialogue.Visits;
+
+namespace Assistant.Records.Readings;
+
+/// <summary>Every reading of a visit's log in the order it was taken, with what it counts for today.</summary>
+public static class VisitReadings
+{
+    /// <param name="events">The log of one visit, numbered.</param>
+    public static ImmutableArray<LoggedReading> Of(IReadOnlyCollection<VisitEvent> events)
+    {
+        var withdrawals = Withdrawals(events);
+        var counting = events.OfType<FactTaken>()
+            .Where(e => !withdrawals.ContainsKey(e.Number))
+            .GroupBy(e => e.Fact)
+            .Select(taken => taken.Last().Number)
+            .ToHashSet();
+        return
+        [
+            .. events.SelectMany<VisitEvent, LoggedReading>(happened => happened switch
+            {
+                FactTaken e when withdrawals.TryGetValue(e.Number, out var by) => [LoggedReading.Of(e, ReadingStanding.Withdrawn, by)],
+                FactTaken e => [LoggedReading.Of(e, counting.Contains(e.Number) ? ReadingStanding.Counts : ReadingStanding.Superseded, null)],
+                FactQuestioned e when !IsConfirmed(e, events) => [LoggedReading.Of(e, withdrawals.TryGetValue(e.Number, out var by) ? by : null)],
+                _ => [],
+            }),
+        ];
+    }
+
+    /// <summary>The withdrawn events' numbers with the number of the event that took each back.</summary>
+    public static ImmutableDictionary<int, int> Withdrawals(IEnumerable<VisitEvent> events)
+    {
+        var withdrawals = ImmutableDictionary.CreateBuilder<int, int>();
+        foreach (var withdrawal in events.OfType<EventWithdrawn>())
+        {
+            withdrawals[withdrawal.Withdrawn] = withdrawal.Number;
+        }
+
+        return withdrawals.ToImmutable();
+    }
+
+    /// <summary>A questioned value that was confirmed stands in the log again as taken.</summary>
+    private static bool IsConfirmed(FactQuestioned questioned, IEnumerable<VisitEvent> events) => events.OfType<FactTaken>()
+        .Any(taken => taken.Number > questioned.Number && taken.Fact == questioned.Fact && taken.Value == questioned.Value && taken.Unit == questioned.Unit && taken.Word == questioned.Word);
+}
