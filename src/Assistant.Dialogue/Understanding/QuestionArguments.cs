@@ -11,6 +11,12 @@ namespace Assistant.Dialogue.Understanding;
 public sealed record QuestionArguments(string? Refrigerant, ImmutableArray<QuestionNumber> Numbers, UnitOfMeasure? TargetUnit)
 {
     public static QuestionArguments None { get; } = new(null, [], null);
+
+    /// <summary>
+    /// What is asked after, where the words say it: superheat in "what superheat should I have", discharge_pressure in "what should my head be",
+    /// head_pressure_control_setting or setpoint in a setpoint question, cylinder_weight in "how much is left"; null where they do not.
+    /// </summary>
+    public Fact? About { get; init; }
 }
 
 /// <summary>A number inside a question.</summary>
