@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Text.RegularExpressions;
 using Assistant.Trade.Cautions;
+using Assistant.Trade.Regulations;
 using Assistant.Trade.Rules;
 
 namespace Assistant.Trade;
@@ -11,6 +12,7 @@ public static partial class Codes
     private static readonly FrozenDictionary<FaultCode, string> Faults = Enum.GetValues<FaultCode>().ToFrozenDictionary(c => c, c => Kebab(c.ToString()));
     private static readonly FrozenDictionary<CautionCode, string> Cautions = Enum.GetValues<CautionCode>().ToFrozenDictionary(c => c, c => Kebab(c.ToString()));
     private static readonly FrozenDictionary<Standing, string> Standings = Enum.GetValues<Standing>().ToFrozenDictionary(c => c, c => Kebab(c.ToString()));
+    private static readonly FrozenDictionary<RegulationCode, string> Regulations = Enum.GetValues<RegulationCode>().ToFrozenDictionary(c => c, c => Kebab(c.ToString()));
     private static readonly FrozenDictionary<string, CautionCode> CautionsByCode = Cautions.ToFrozenDictionary(p => p.Value, p => p.Key);
     private static readonly FrozenDictionary<string, FaultCode> FaultsByCode = Faults.ToFrozenDictionary(p => p.Value, p => p.Key);
 
@@ -19,6 +21,8 @@ public static partial class Codes
     public static string Of(CautionCode code) => Cautions[code];
 
     public static string Of(Standing standing) => Standings[standing];
+
+    public static string Of(RegulationCode code) => Regulations[code];
 
     /// <summary>The caution of that kebab-case code, or null.</summary>
     public static CautionCode? FindCaution(string code) => CautionsByCode.TryGetValue(code, out var found) ? found : null;

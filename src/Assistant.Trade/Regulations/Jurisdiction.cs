@@ -1,0 +1,8 @@
+namespace Assistant.Trade.Regulations;
+
+/// <summary>Whose law holds at a site.</summary>
+public enum Jurisdiction
+{
+    UnitedStates,
+    EuropeanUnion,
+}
