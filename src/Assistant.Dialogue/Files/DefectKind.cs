@@ -42,6 +42,9 @@ public enum DefectKind
     /// <summary>From this stop no way leads to an end.</summary>
     DeadEnd,
 
+    /// <summary>A way leads back to a stop it came from: a walk goes forward, what is to be read again is outdated instead.</summary>
+    WayBack,
+
     /// <summary>For some answer no next stop is named: the last way of a stop has a condition.</summary>
     MissingBranch,
 }

@@ -36,8 +36,9 @@ internal sealed class DialogYaml(DialogFile file)
         return new();
     }
 
-    public void Report(DefectKind kind, YamlNode at, string key, string message) =>
-        defects.Add(new(kind, file.Path, (int)at.Start.Line, key, message));
+    public void Report(DefectKind kind, YamlNode at, string key, string message) => Report(kind, (int)at.Start.Line, key, message);
+
+    public void Report(DefectKind kind, int line, string key, string message) => defects.Add(new(kind, file.Path, line, key, message));
 
     /// <summary>Reports every field of a map that is not among those allowed.</summary>
     public void AllowOnly(YamlMappingNode map, string key, params ReadOnlySpan<string> allowed)

@@ -15,8 +15,18 @@ public sealed class PhraseBook
 {
     private readonly FrozenDictionary<string, (PhraseTemplate Full, PhraseTemplate Brief)> phrases;
 
-    private PhraseBook(Dictionary<string, (PhraseTemplate, PhraseTemplate)> phrases) =>
+    // What a word inside a sentence is said as: "word.x" and "fact.x" by x, "fault.x" by its whole key.
+    private readonly FrozenDictionary<string, (PhraseTemplate Full, PhraseTemplate Brief)> words;
+
+    private PhraseBook(Dictionary<string, (PhraseTemplate Full, PhraseTemplate Brief)> phrases)
+    {
         this.phrases = phrases.ToFrozenDictionary(StringComparer.Ordinal);
+        words = phrases.Where(p => p.Value.Full.Names.IsEmpty && (p.Key.StartsWith("word.", StringComparison.Ordinal) || p.Key.StartsWith("fact.", StringComparison.Ordinal)))
+            .Select(p => (Word: p.Key[5..], p.Value))
+            .Concat(phrases.Where(p => p.Key.StartsWith("fault.", StringComparison.Ordinal)).Select(p => (Word: p.Key, p.Value)))
+            .DistinctBy(p => p.Word)
+            .ToFrozenDictionary(p => p.Word, p => p.Value, StringComparer.Ordinal);
+    }
 
     public IEnumerable<string> Keys => phrases.Keys;
 
@@ -59,7 +69,7 @@ public sealed class PhraseBook
     /// <summary>A fact's name or an observed word as it is said; itself where no phrase says it otherwise.</summary>
     public string Word(string word, bool brief = false)
     {
-        if (!phrases.TryGetValue("word." + word, out var found) && !phrases.TryGetValue("fact." + word, out found))
+        if (!words.TryGetValue(word, out var found))
         {
             return word;
         }

@@ -22,6 +22,7 @@ namespace Assistant.Dialogue.Visits;
 [JsonDerivedType(typeof(WalkFinished), "walk-finished")]
 [JsonDerivedType(typeof(VerdictGiven), "verdict-given")]
 [JsonDerivedType(typeof(CautionGiven), "caution-given")]
+[JsonDerivedType(typeof(FaultMended), "fault-mended")]
 [JsonDerivedType(typeof(VisitPaused), "visit-paused")]
 [JsonDerivedType(typeof(VisitResumed), "visit-resumed")]
 [JsonDerivedType(typeof(PictureTaken), "picture-taken")]
@@ -60,14 +61,22 @@ public sealed record FactQuestioned(string Fact, double? Value, string? Unit, st
 /// <summary>Something was left open and is asked back.</summary>
 /// <param name="What">unit, fact, value or sign.</param>
 /// <param name="Heard">The number as heard, where there is one, kept for "psi" as the whole answer.</param>
-public sealed record ClarificationAsked(string What, string? Fact, double? Heard) : VisitEvent;
+public sealed record ClarificationAsked(string What, string? Fact, double? Heard) : VisitEvent
+{
+    /// <summary>The message that left it open, which the next one completes.</summary>
+    public string Text { get; init; } = "";
+}
 
 /// <summary>An earlier event no longer counts ("undo", or a correction).</summary>
 public sealed record EventWithdrawn(int Withdrawn) : VisitEvent;
 
 public sealed record WalkStarted(string Walk) : VisitEvent;
 
-public sealed record StopReached(string Walk, string Stop, string Place) : VisitEvent;
+public sealed record StopReached(string Walk, string Stop, string Place) : VisitEvent
+{
+    /// <summary>The fact asked for there, or the fault acted on; null where the stop waits for a word.</summary>
+    public string? About { get; init; }
+}
 
 public sealed record StopSkipped(string Walk, string Stop) : VisitEvent;
 
@@ -78,6 +87,10 @@ public sealed record WalkFinished(string Walk) : VisitEvent;
 
 /// <summary>A verdict was said. Codes and standings in the contract's spelling.</summary>
 public sealed record VerdictGiven(string Fault, string Standing, string Text, ImmutableArray<string> Because) : VisitEvent;
+
+/// <summary>The technician put a fault right: what was read before no longer says how the plant is now, and is read again.</summary>
+/// <param name="Outdates">The facts that are to be taken afresh.</param>
+public sealed record FaultMended(string Fault, ImmutableArray<string> Outdates) : VisitEvent;
 
 /// <summary>A caution was said to a person at a place.</summary>
 public sealed record CautionGiven(string Caution, string Place) : VisitEvent;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
 
@@ -17,11 +18,80 @@ public sealed record VisitState
 
     public string? AssetId { get; init; }
 
+    public DateTimeOffset OpenedAt { get; init; }
+
     /// <summary>What is known now: the record's facts, overlaid by what was taken.</summary>
     public FactSet Facts { get; init; } = FactSet.Empty;
 
+    /// <summary>Every value a fact had on this visit that was not withdrawn, oldest first; the last one counts.</summary>
+    public ImmutableDictionary<Fact, ImmutableList<TakenFact>> History { get; init; } = ImmutableDictionary<Fact, ImmutableList<TakenFact>>.Empty;
+
+    /// <summary>Values kept out of the verdict until confirmed.</summary>
+    public ImmutableDictionary<Fact, QuestionedValue> Questioned { get; init; } = ImmutableDictionary<Fact, QuestionedValue>.Empty;
+
+    /// <summary>What waits to be completed by the next message, or null.</summary>
+    public OpenClarification? Clarification { get; init; }
+
+    /// <summary>The walk under way, or null before the first.</summary>
+    public string? Walk { get; init; }
+
+    public string? Stop { get; init; }
+
+    /// <summary>The fact asked for at the stop, or the fault acted on, or null.</summary>
+    public string? About { get; init; }
+
+    /// <summary>Where the technician is as far as the walk knows: room, unit, ...</summary>
+    public string? Place { get; init; }
+
+    /// <summary>Stops passed without an answer, with the event that did so.</summary>
+    public ImmutableDictionary<string, int> Skipped { get; init; } = ImmutableDictionary<string, int>.Empty;
+
+    /// <summary>Stops that ask for no fact and were confirmed, with the event that did so.</summary>
+    public ImmutableDictionary<string, int> Confirmed { get; init; } = ImmutableDictionary<string, int>.Empty;
+
+    /// <summary>The event that finished the walk, or null.</summary>
+    public int? FinishedBy { get; init; }
+
+    public bool IsFinished => FinishedBy is not null;
+
+    public bool IsPaused { get; init; }
+
+    /// <summary>How the visit was closed, or null while it is open.</summary>
+    public string? Outcome { get; init; }
+
+    /// <summary>The event that closed the visit, or null.</summary>
+    public int? ClosedBy { get; init; }
+
+    /// <summary>Who has the visit now, where it was handed over.</summary>
+    public string? HandedTo { get; init; }
+
+    public ImmutableList<GivenVerdict> Verdicts { get; init; } = [];
+
+    public ImmutableHashSet<GivenCaution> Cautions { get; init; } = [];
+
+    public ImmutableList<StoredPicture> Pictures { get; init; } = [];
+
+    public ImmutableList<OpenReminder> Reminders { get; init; } = [];
+
+    public ImmutableList<NotedFollowUp> FollowUps { get; init; } = [];
+
+    /// <summary>The faults put right on this visit, with the event that said so.</summary>
+    public ImmutableList<(int Number, string Fault)> Mended { get; init; } = [];
+
+    /// <summary>The events that no longer count.</summary>
+    public ImmutableHashSet<int> Withdrawn { get; init; } = [];
+
+    /// <summary>What "undo" would take back, the last first.</summary>
+    public ImmutableStack<UndoableEvent> Undoable { get; init; } = [];
+
+    /// <summary>The number of the last message heard; 0 before the first.</summary>
+    public int LastMessage { get; init; }
+
+    /// <summary>The last verdict said and not withdrawn, or null.</summary>
+    public GivenVerdict? LastVerdict => Verdicts.IsEmpty ? null : Verdicts[^1];
+
     /// <summary>The next state. An event of the same log always gives the same state.</summary>
-    public VisitState Apply(VisitEvent happened) => this with { Version = Version + 1 };
+    public VisitState Apply(VisitEvent happened) => VisitFold.Apply(this, happened);
 
     public static VisitState Fold(IEnumerable<VisitEvent> events) => events.Aggregate(Empty, (state, happened) => state.Apply(happened));
 }

@@ -24,6 +24,7 @@ public static class FactCatalogue
 
     public static Fact BoxTemperature { get; } = new("box_temperature", Temperature, Place.Room);
     public static Fact BoxTemperatureCheck { get; } = new("box_temperature_check", Temperature, Place.Room);
+    public static Fact WrongThermometer { get; } = new("wrong_thermometer", Choice, Place.Room, "display", "second");
     public static Fact Setpoint { get; } = new("setpoint", Temperature, Place.Room);
     public static Fact Differential { get; } = new("differential", TemperatureDifference, Place.Room);
     public static Fact CallingForCooling { get; } = new("calling_for_cooling", YesNo, Place.Room);
@@ -85,7 +86,7 @@ public static class FactCatalogue
     [
         Refrigerant, Application, Altitude, FullCharge, DesignCondenserSplit, DesignEvaporatorTd, HeadPressureControl,
         HeadPressureControlSetting, SaturationBasis, CondenserVolume, ReceiverVolume, ColdestDesignAmbient,
-        LowSideDesignPressure, MeteringDevice, LiquidReceiver, BoxTemperature, BoxTemperatureCheck, Setpoint, Differential,
+        LowSideDesignPressure, MeteringDevice, LiquidReceiver, BoxTemperature, BoxTemperatureCheck, WrongThermometer, Setpoint, Differential,
         CallingForCooling, EvaporatorFans, CoilIce, DoorCondition, EvaporatorAirIn, EvaporatorAirOut, LiquidLineFeel,
         LiquidLineTemperatureAtCoil, SuctionLineTemperatureAtBulb, SuctionPressureAtEvaporator, SolenoidEnergised,
         DefrostActive, AmbientTemperature, Compressor, CondenserFans, CondenserCoil, SightGlass, SightGlassMoisture,

@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Assistant.Dialogue.Replies;
+using Assistant.Dialogue.Visits;
+using Assistant.Dialogue.Walks;
+using Assistant.Trade;
+using Assistant.Trade.Facts;
+using Assistant.Trade.Rules;
+
+namespace Assistant.Dialogue.Turns;
+
+/// <summary>The one next thing that is asked, with the words and units that answer it.</summary>
+internal sealed record Asked(Phrase? Ask, ImmutableArray<string> Choices, Fact? Fact)
+{
+    public static Asked Nothing { get; } = new(null, [], null);
+}
+
+/// <summary>Puts the one next thing into words: what is open first, otherwise what the walk's stop wants.</summary>
+internal sealed class Asker(PhraseBook book)
+{
+    public Asked For(VisitState state, WalkStop stop, Assessment assessment, Finding? leader)
+    {
+        if (state.Outcome is not null || state.IsPaused)
+        {
+            return Asked.Nothing;
+        }
+
+        if (state.Questioned.Values.MinBy(q => q.Number) is { } questioned)
+        {
+            return new(book.Say("question.confirm", state.Units), ["yes", "no"], questioned.Value.Fact);
+        }
+
+        var fact = FactAt(state);
+        return state.Clarification is { } open ? Clarify(state, open, fact) : ForStop(state, stop, assessment, leader, fact);
+    }
+
+    /// <summary>The fact the visit now asks for, by its stop, or null.</summary>
+    public static Fact? FactAt(VisitState state) => state.About is { } about ? FactCatalogue.Find(about) : null;
+
+    private Asked ForStop(VisitState state, WalkStop stop, Assessment assessment, Finding? leader, Fact? fact) => stop.Kind switch
+    {
+        StopKind.Asks or StopKind.Proves when fact is not null =>
+            new(book.Say(stop.Says.Length > 0 ? stop.Says : "ask." + fact.Name, state.Units), fact.Choices, fact),
+        StopKind.Confirms => new(book.Say(stop.Says, state.Units), ["ok"], null),
+        StopKind.Acts when leader is not null =>
+            new(book.Say("act." + Codes.Of(leader.Code), state.Units), leader.Code == FaultCode.NoFault ? ["ok"] : ["done", "later"], null),
+        StopKind.Acts when assessment.Next is { } next =>
+            new(book.Say("act.read-next", state.Units, ("fact", next.Name)), ["done"], null),
+        StopKind.Acts => new(book.Say("act.not-enough-evidence", state.Units), ["done"], null),
+        _ => Asked.Nothing,
+    };
+
+    private Asked Clarify(VisitState state, OpenClarification open, Fact? fact)
+    {
+        var heard = open.Heard is { } number ? number.ToString("0.###", CultureInfo.InvariantCulture) : open.Text;
+        var named = open.Fact ?? fact;
+        var ask = (open.What, named) switch
+        {
+            ("unit", { } known) => book.Say("clarify.unit-fact", state.Units, ("fact", known.Name), ("heard", heard)),
+            ("value", _) => book.Say("clarify.value", state.Units),
+            _ => book.Say("clarify." + open.What, state.Units, ("heard", heard)),
+        };
+        ImmutableArray<string> choices = open.What switch
+        {
+            "unit" when named is not null => [.. FactUnits.For(named, state.Units).Select(u => u.Symbol)],
+            "sign" => ["above zero", "below zero"],
+            _ => [],
+        };
+        return new(ask, choices, named);
+    }
+}

@@ -1,0 +1,76 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Assistant.Dialogue.Understanding;
+using Assistant.Dialogue.Visits;
+
+namespace Assistant.Dialogue.Turns;
+
+/// <summary>Completes what a message left open by the next one: "psi" as the whole answer to "117 in which unit?".</summary>
+internal sealed partial class Clarifier(Understand understand)
+{
+    /// <summary>What the two messages say together, or null where they still leave it open.</summary>
+    public Understood? Complete(OpenClarification open, string text, UnderstandingContext context)
+    {
+        var heard = open.Heard?.ToString("0.###", CultureInfo.InvariantCulture);
+        foreach (var joined in Joined(open, text, heard))
+        {
+            var understood = understand(joined, context with { Expected = open.Fact ?? context.Expected });
+            if (IsWhole(understood))
+            {
+                return understood;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>True for an answer that leaves nothing open.</summary>
+    public static bool IsWhole(Understood understood) =>
+        understood is { Intent: Intent.Answer, Clarify: null } && (understood.Readings.Length > 0 || understood.Observations.Length > 0);
+
+    public static ClarificationAsked Event(Understood understood, InboundText message, string? expected) => new(
+        understood.Clarify!.Value.ToString().ToLowerInvariant(),
+        expected,
+        Number().Match(message.Text) is { Success: true } match ? double.Parse(match.Value, CultureInfo.InvariantCulture) : null)
+    {
+        At = message.At,
+        By = message.By,
+        Text = message.Text.Trim(),
+    };
+
+    private static IEnumerable<string> Joined(OpenClarification open, string text, string? heard)
+    {
+        switch (open.What)
+        {
+            case "unit":
+                yield return $"{open.Text} {text}";
+                if (heard is not null)
+                {
+                    yield return $"{heard} {text}";
+                }
+
+                break;
+            case "fact":
+                yield return $"{text} {open.Text}";
+                if (heard is not null)
+                {
+                    yield return $"{text} {heard}";
+                }
+
+                break;
+            case "sign":
+                yield return $"{open.Text} {text}";
+                yield return $"{text} {open.Text}";
+                break;
+            default:
+                yield return $"{open.Text} {text}";
+                break;
+        }
+    }
+
+    [GeneratedRegex(@"-?\d+(\.\d+)?")]
+    private static partial Regex Number();
+}
+
+/// <summary>A message's text with who said it and when.</summary>
+internal readonly record struct InboundText(string Text, string By, DateTimeOffset At);

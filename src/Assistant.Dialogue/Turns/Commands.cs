@@ -1,0 +1,74 @@
+using System.Text.RegularExpressions;
+using Assistant.Dialogue.Replies;
+using Assistant.Dialogue.Visits;
+
+namespace Assistant.Dialogue.Turns;
+
+/// <summary>The commands that work everywhere.</summary>
+internal sealed partial class Commands(PhraseBook book, WalkGuide guide)
+{
+    private readonly Undoer undoer = new(book);
+    private readonly StatusTeller status = new(book);
+
+    public Turn Obey(TurnDraft draft, string command, string text)
+    {
+        switch (command)
+        {
+            case "why":
+                guide.TellWhy(draft);
+                break;
+            case "skip":
+                guide.Skip(draft);
+                break;
+            case "undo":
+                undoer.Undo(draft);
+                break;
+            case "status":
+                StatusTeller.Status(draft, guide.Leader(draft.State));
+                break;
+            case "report":
+                status.Report(draft);
+                break;
+            case "pause":
+                draft.Emit(new VisitPaused { At = draft.At, By = draft.By });
+                draft.Say("command.paused");
+                break;
+            case "resume":
+                Resume(draft);
+                break;
+            case "help":
+                draft.Say("command.help");
+                break;
+            case "done":
+                guide.Done(draft);
+                break;
+            case "handover":
+                var to = Name().Match(text) is { Success: true } match ? match.Groups["name"].Value : book.Say("command.handover-somebody", draft.State.Units).Full;
+                draft.Emit(new HandedOver(to) { At = draft.At, By = draft.By });
+                draft.Say("command.handed-over", ("person", to));
+                break;
+            case "more":
+                guide.TellMore(draft);
+                break;
+        }
+
+        // "repeat" adds nothing: the question that closes every reply is asked again.
+        return guide.Finish(draft, null);
+    }
+
+    private static void Resume(TurnDraft draft)
+    {
+        if (draft.State.IsPaused)
+        {
+            draft.Emit(new VisitResumed { At = draft.At, By = draft.By });
+            draft.Say("command.resumed");
+        }
+        else
+        {
+            draft.Say("command.not-paused");
+        }
+    }
+
+    [GeneratedRegex(@"\bto\s+(?<name>[A-Za-z][\w'-]*)", RegexOptions.IgnoreCase)]
+    private static partial Regex Name();
+}

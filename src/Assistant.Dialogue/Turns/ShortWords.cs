@@ -1,0 +1,81 @@
+using System.Collections.Frozen;
+using System.Text;
+using Assistant.Dialogue.Files;
+
+namespace Assistant.Dialogue.Turns;
+
+/// <summary>The few words the dialogue itself listens for: a yes or no to its own question, "ok" at a step, "later", an emergency.</summary>
+public sealed class ShortWords
+{
+    private static readonly string[] Lists = ["yes", "no", "confirm", "later", "emergency"];
+
+    private readonly FrozenSet<string> yes;
+    private readonly FrozenSet<string> no;
+    private readonly FrozenSet<string> confirm;
+    private readonly FrozenSet<string> later;
+    private readonly string[] emergency;
+
+    private ShortWords(Dictionary<string, string[]> lists)
+    {
+        (yes, no, confirm, later) = (Whole(lists["yes"]), Whole(lists["no"]), Whole(lists["confirm"]), Whole(lists["later"]));
+        emergency = [.. lists["emergency"].Select(e => $" {e} ")];
+    }
+
+    /// <exception cref="DialogDataException">A list is missing, unknown or empty.</exception>
+    public static ShortWords Load(DialogFile file)
+    {
+        var yaml = new DialogYaml(file);
+        var root = yaml.Root();
+        yaml.AllowOnly(root, "words", Lists);
+        var found = Lists.ToDictionary(list => list, list => yaml.Texts(root, list, list).Select(n => n.Value ?? "").ToArray());
+        foreach (var (list, words) in found)
+        {
+            if (words.Length == 0)
+            {
+                yaml.Report(DefectKind.MissingField, root, list, "the list is missing or empty");
+            }
+
+            foreach (var word in words.Where(w => Plain(w) != w))
+            {
+                yaml.Report(DefectKind.BadValue, root, list, $"\"{word}\" is written in small letters without punctuation: \"{Plain(word)}\"");
+            }
+        }
+
+        return yaml.Defects.IsEmpty ? new(found) : throw new DialogDataException(yaml.Defects);
+    }
+
+    /// <summary>A message in small letters, without punctuation, single spaces.</summary>
+    public static string Plain(string text)
+    {
+        var plain = new StringBuilder(text.Length);
+        foreach (var letter in text)
+        {
+            if (char.IsLetterOrDigit(letter))
+            {
+                plain.Append(char.ToLowerInvariant(letter));
+            }
+            else if (letter is not ('\'' or '’') && plain.Length > 0 && plain[^1] != ' ')
+            {
+                plain.Append(' ');
+            }
+        }
+
+        return plain.ToString().TrimEnd();
+    }
+
+    public bool IsYes(string plain) => yes.Contains(plain);
+
+    public bool IsNo(string plain) => no.Contains(plain);
+
+    public bool IsConfirm(string plain) => confirm.Contains(plain);
+
+    public bool IsLater(string plain) => later.Contains(plain);
+
+    public bool IsEmergency(string plain)
+    {
+        var padded = $" {plain} ";
+        return Array.Exists(emergency, e => padded.Contains(e, StringComparison.Ordinal));
+    }
+
+    private static FrozenSet<string> Whole(string[] words) => words.ToFrozenSet(StringComparer.Ordinal);
+}

@@ -1,0 +1,45 @@
+using Assistant.Dialogue.Replies;
+using Assistant.Trade;
+using Assistant.Trade.Facts;
+using Assistant.Trade.Rules;
+
+namespace Assistant.Dialogue.Turns;
+
+/// <summary>"status" and "report": where the visit stands, and what it holds.</summary>
+internal sealed class StatusTeller(PhraseBook book)
+{
+    public static void Status(TurnDraft draft, Finding? leader)
+    {
+        var state = draft.State;
+        draft.Say("command.status", ("count", Count(state.Facts.Values)), ("skipped", Count(state.Skipped)));
+        if (leader is null)
+        {
+            draft.Say("verdict.nothing");
+        }
+        else
+        {
+            draft.Say("command.status-leading", ("standing", Codes.Of(leader.Standing)), ("fault", "fault." + Codes.Of(leader.Code)));
+        }
+
+        foreach (var questioned in state.Questioned.Values)
+        {
+            draft.Say("command.status-questioned", ("fact", questioned.Value.Fact.Name), ("value", FactText.Of(questioned.Value)));
+        }
+    }
+
+    public void Report(TurnDraft draft)
+    {
+        var state = draft.State;
+        if (!state.Facts.Values.Any())
+        {
+            draft.Say("command.report-empty");
+            return;
+        }
+
+        var values = FactCatalogue.All.Select(state.Facts.Find).OfType<FactValue>();
+        var list = string.Join(", ", values.Select(v => $"{book.Word(v.Fact.Name)} {book.Word(FactText.Of(v))}"));
+        draft.Say("command.report", ("list", list));
+    }
+
+    private static string Count<T>(IEnumerable<T> items) => items.Count().ToString(System.Globalization.CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using System.Text;
+using Assistant.Dialogue.Replies;
+using Assistant.Dialogue.Visits;
+using Assistant.Trade.Rules;
+
+namespace Assistant.Dialogue.Turns;
+
+/// <summary>A turn while it is being made: the state so far, the events so far, what will be said.</summary>
+internal sealed class TurnDraft(PhraseBook book, VisitState state, string by, DateTimeOffset at)
+{
+    private readonly ImmutableArray<VisitEvent>.Builder events = ImmutableArray.CreateBuilder<VisitEvent>();
+    private readonly List<Phrase> says = [];
+    private readonly List<Phrase> because = [];
+    private readonly List<SpokenCaution> cautions = [];
+
+    public VisitState State { get; private set; } = state;
+
+    public string By => by;
+
+    public DateTimeOffset At => at;
+
+    public bool HasSaid => says.Count > 0;
+
+    public ImmutableArray<VisitEvent> Events => events.ToImmutable();
+
+    public ImmutableArray<Phrase> Because => [.. because];
+
+    public ImmutableArray<SpokenCaution> Cautions => [.. cautions];
+
+    /// <summary>All that was said so far, as one phrase.</summary>
+    public Phrase Said
+    {
+        get
+        {
+            var (full, brief) = (new StringBuilder(), new StringBuilder());
+            foreach (var phrase in says)
+            {
+                full.Append(full.Length > 0 ? " " : "").Append(phrase.Full);
+                brief.Append(brief.Length > 0 ? " " : "").Append(phrase.Brief);
+            }
+
+            return new(full.ToString(), brief.ToString());
+        }
+    }
+
+    public void Emit(VisitEvent happened)
+    {
+        var numbered = happened with { Number = State.Version + 1 };
+        events.Add(numbered);
+        State = State.Apply(numbered);
+    }
+
+    public void Say(string key, params ReadOnlySpan<ReasonPart> parts) => says.Add(book.Say(key, State.Units, parts));
+
+    public void Say(Phrase phrase) => says.Add(phrase);
+
+    public void AddReason(Phrase phrase) => because.Add(phrase);
+
+    public void Give(SpokenCaution caution) => cautions.Add(caution);
+
+    public bool Gives(string caution) => cautions.Exists(c => c.Code == caution);
+}

@@ -1,0 +1,211 @@
+using Assistant.Dialogue.Replies;
+using Assistant.Dialogue.Understanding;
+using Assistant.Dialogue.Visits;
+using Assistant.Dialogue.Walks;
+using Assistant.Trade.Facts;
+
+namespace Assistant.Dialogue.Turns;
+
+/// <summary>
+/// The dialogue: understands a message, takes what it brings, lets the rules judge, goes on along the walk, and answers
+/// with the one next thing. Holds no state of its own; safe to use from many threads.
+/// </summary>
+public sealed class TurnEngine : ITurnEngine
+{
+    private readonly PhraseBook book;
+    private readonly ShortWords words;
+    private readonly Understand understand;
+    private readonly AnswerQuestion answer;
+    private readonly Clarifier clarifier;
+    private readonly FactTaker taker;
+    private readonly Commands commands;
+    private readonly WalkGuide guide;
+
+    public TurnEngine(PhraseBook book, ShortWords words, WalkDefinition walk, Understand understand, Assess assess, AnswerQuestion answer)
+    {
+        (this.book, this.words, this.understand, this.answer) = (book, words, understand, answer);
+        clarifier = new(understand);
+        taker = new(book, assess);
+        guide = new(book, new(walk), taker, assess);
+        commands = new(book, guide);
+    }
+
+    public Turn Open(VisitOpened opened)
+    {
+        var draft = new TurnDraft(book, VisitState.Empty, opened.By, opened.At);
+        draft.Emit(opened);
+        foreach (var (name, text) in opened.KnownFacts.OrderBy(k => k.Key, StringComparer.Ordinal))
+        {
+            if (FactCatalogue.Find(name) is { } fact && Known(fact, text, draft.State) is { } value)
+            {
+                draft.Emit(FactTaker.Event(value, "record", null, opened.At, opened.By));
+            }
+        }
+
+        draft.Emit(new WalkStarted(guide.Walk.Name) { At = opened.At, By = opened.By });
+        Greet(draft);
+        return guide.Finish(draft, null);
+    }
+
+    public Turn Take(VisitState state, InboundMessage message)
+    {
+        var draft = new TurnDraft(book, state, message.Person, message.At);
+        draft.Emit(new MessageHeard(message.MessageId, message.Channel, message.Text) { At = message.At, By = message.Person });
+        var plain = ShortWords.Plain(message.Text);
+        if (words.IsEmergency(plain))
+        {
+            return guide.Emergency(draft);
+        }
+
+        if (state.Outcome is not null)
+        {
+            return Closed(draft, message.Text);
+        }
+
+        if (Pending(draft, plain) is { } settled)
+        {
+            return settled;
+        }
+
+        var context = new UnderstandingContext(Expected(state), state.Units);
+        var understood = understand(message.Text, context);
+        if (state.Clarification is { } open && understood.Intent is not (Intent.Command or Intent.Question) && !Clarifier.IsWhole(understood))
+        {
+            understood = clarifier.Complete(open, message.Text, context) ?? understood;
+        }
+
+        if (state.IsPaused && !(understood.Intent == Intent.Command && understood.Command is "resume" or "pause"))
+        {
+            draft.Emit(new VisitResumed { At = draft.At, By = draft.By });
+        }
+
+        return understood.Intent switch
+        {
+            Intent.Command => commands.Obey(draft, understood.Command!, message.Text),
+            Intent.Question => Answer(draft, understood),
+            Intent.Answer => TakeAnswer(draft, understood, message),
+            _ => Guess(draft, plain, context.Expected),
+        };
+    }
+
+    private Turn TakeAnswer(TurnDraft draft, Understood understood, InboundMessage message)
+    {
+        IEnumerable<FactValue> values = [.. understood.Readings, .. understood.Observations];
+        var assessment = values.Any() ? taker.Take(draft, values) : null;
+        if (understood.Clarify is not null)
+        {
+            draft.Emit(Clarifier.Event(understood, new(message.Text, message.Person, message.At), Expected(draft.State)?.Name));
+        }
+
+        return guide.Finish(draft, assessment);
+    }
+
+    private Turn Answer(TurnDraft draft, Understood question)
+    {
+        if (answer(question, draft.State.Facts, draft.State.Units) is { } answered)
+        {
+            draft.Say(answered);
+        }
+        else
+        {
+            draft.Say("unanswered.question");
+        }
+
+        return guide.Finish(draft, null);
+    }
+
+    // A yes or no to a questioned value; null where the message is something else.
+    private Turn? Pending(TurnDraft draft, string plain)
+    {
+        if (draft.State.Questioned.Values.MinBy(q => q.Number) is not { } questioned)
+        {
+            return null;
+        }
+
+        if (words.IsYes(plain))
+        {
+            return guide.Finish(draft, taker.Confirm(draft, questioned));
+        }
+
+        if (words.IsNo(plain))
+        {
+            draft.Emit(new EventWithdrawn(questioned.Number) { At = draft.At, By = draft.By });
+            draft.Say("question.dropped");
+            return guide.Finish(draft, null);
+        }
+
+        return null;
+    }
+
+    // What the understanding leaves alone: a choice said as it is written, "ok" at a step, "later" at a repair.
+    private Turn Guess(TurnDraft draft, string plain, Fact? expected)
+    {
+        if (expected is not null && Choice(expected, plain) is { } choice)
+        {
+            return guide.Finish(draft, taker.Take(draft, [new Observation(expected, choice)]));
+        }
+
+        if (guide.IsAtStep(draft.State) && (words.IsConfirm(plain) || words.IsLater(plain)))
+        {
+            return commands.Obey(draft, words.IsLater(plain) ? "skip" : "done", plain);
+        }
+
+        // The opening words of a visit ("cold room is warm") need no answer but the first question.
+        if (draft.State.Undoable.IsEmpty || draft.State.Undoable.Peek().Message == 0)
+        {
+            return guide.Finish(draft, null);
+        }
+
+        draft.Say("unknown.text");
+        return guide.Finish(draft, null);
+    }
+
+    private Turn Closed(TurnDraft draft, string text)
+    {
+        var understood = understand(text, new(null, draft.State.Units));
+        if (understood is { Intent: Intent.Command, Command: "undo" or "status" or "report" })
+        {
+            return commands.Obey(draft, understood.Command, text);
+        }
+
+        draft.Say("command.closed");
+        return guide.Finish(draft, null);
+    }
+
+    private string? Choice(Fact fact, string plain)
+    {
+        if (fact.Kind == FactKind.YesNo)
+        {
+            return words.IsYes(plain) ? "yes" : words.IsNo(plain) ? "no" : null;
+        }
+
+        var said = plain.StartsWith("the ", StringComparison.Ordinal) ? plain[4..] : plain;
+        return fact.Choices.FirstOrDefault(c => ShortWords.Plain(c) == said || ShortWords.Plain(book.Word(c)) == plain);
+    }
+
+    private FactValue? Known(Fact fact, string text, VisitState state)
+    {
+        var understood = understand(text, new(fact, state.Units));
+        return (FactValue?)understood.Readings.FirstOrDefault(r => r.Fact == fact) ?? understood.Observations.FirstOrDefault(o => o.Fact == fact);
+    }
+
+    private static void Greet(TurnDraft draft)
+    {
+        var state = draft.State;
+        if (state.Site is not { Length: > 0 } site)
+        {
+            draft.Say("open.nowhere");
+        }
+        else if (state.Facts.Word(FactCatalogue.Refrigerant) is { } refrigerant)
+        {
+            draft.Say("open.known", ("site", site), ("refrigerant", refrigerant));
+        }
+        else
+        {
+            draft.Say("open.site", ("site", site));
+        }
+    }
+
+    private static Fact? Expected(VisitState state) =>
+        state.Questioned.Values.MinBy(q => q.Number)?.Value.Fact ?? state.Clarification?.Fact ?? Asker.FactAt(state);
+}

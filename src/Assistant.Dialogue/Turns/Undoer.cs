@@ -1,0 +1,76 @@
+using Assistant.Dialogue.Replies;
+using Assistant.Dialogue.Visits;
+
+namespace Assistant.Dialogue.Turns;
+
+/// <summary>"undo": takes back what the last message that changed anything led to, and says what counts again.</summary>
+internal sealed class Undoer(PhraseBook book)
+{
+    public void Undo(TurnDraft draft)
+    {
+        var before = draft.State;
+        if (before.Clarification is { } open)
+        {
+            draft.Emit(new EventWithdrawn(open.Number) { At = draft.At, By = draft.By });
+            draft.Say("clarify.dropped");
+            return;
+        }
+
+        // What the record brought was nobody's message and stays.
+        var last = before.Undoable.IsEmpty || before.Undoable.Peek().Message == 0 ? 0 : before.Undoable.Peek().Message;
+        if (last == 0)
+        {
+            draft.Say("command.undo-nothing");
+            return;
+        }
+
+        foreach (var undone in before.Undoable.TakeWhile(u => u.Message == last))
+        {
+            draft.Emit(new EventWithdrawn(undone.Number) { At = draft.At, By = draft.By });
+        }
+
+        Report(draft, before);
+    }
+
+    private void Report(TurnDraft draft, VisitState before)
+    {
+        var after = draft.State;
+        if (before.Mended.Count != after.Mended.Count)
+        {
+            draft.Say("command.undone-mended");
+        }
+        else if (before.Outcome is not null && after.Outcome is null)
+        {
+            draft.Say("command.undone-close");
+        }
+        else if (before.Confirmed.Count != after.Confirmed.Count)
+        {
+            draft.Say("command.undone-confirm");
+        }
+        else if (before.Skipped.Count != after.Skipped.Count)
+        {
+            draft.Say("command.undone-skip");
+        }
+
+        foreach (var value in before.Facts.Values.OrderBy(v => v.Fact.Name, StringComparer.Ordinal))
+        {
+            var now = after.Facts.Find(value.Fact);
+            if (now is null)
+            {
+                draft.Say("command.undone", ("what", $"{book.Word(value.Fact.Name)} {book.Word(FactText.Of(value))}"));
+            }
+            else if (now != value)
+            {
+                draft.Say(
+                    "command.undone-restored",
+                    ("what", $"{book.Word(value.Fact.Name)} {book.Word(FactText.Of(value))}"),
+                    ("before", FactText.Of(now)));
+            }
+        }
+
+        foreach (var questioned in before.Questioned.Values.Where(q => !after.Questioned.ContainsKey(q.Value.Fact)))
+        {
+            draft.Say("command.undone", ("what", $"{book.Word(questioned.Value.Fact.Name)} {FactText.Of(questioned.Value)}"));
+        }
+    }
+}

@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using Assistant.Dialogue.Replies;
+using Assistant.Dialogue.Visits;
+using Assistant.Trade;
+using Assistant.Trade.Rules;
+
+namespace Assistant.Dialogue.Turns;
+
+/// <summary>Says a verdict once, when its standing rises to likely or established or its leader changes, with what it rests on.</summary>
+internal sealed class VerdictTeller(PhraseBook book)
+{
+    private const int MostRuledOutNamed = 3;
+
+    /// <param name="leader">The leading fault where it is at least likely, otherwise null.</param>
+    public void Tell(TurnDraft draft, Assessment assessment, Finding? leader)
+    {
+        var last = draft.State.LastVerdict;
+        if (leader is null || (leader.Code == FaultCode.NoFault && leader.Standing != Standing.Established))
+        {
+            TakeBack(draft, last);
+            return;
+        }
+
+        var (fault, standing) = (Codes.Of(leader.Code), Codes.Of(leader.Standing));
+        if (last is not null && last.Fault == fault && (last.Standing == standing || leader.Standing != Standing.Established))
+        {
+            return;
+        }
+
+        var units = draft.State.Units;
+        var text = book.Say("verdict." + standing, units, ("fault", "fault." + fault));
+        var because = leader.Because.Select(r => book.Say(r, units)).ToImmutableArray();
+        draft.Say(text);
+        draft.Emit(new VerdictGiven(fault, standing, text.Full, [.. because.Select(b => b.Full)]) { At = draft.At, By = draft.By });
+        foreach (var reason in because)
+        {
+            draft.AddReason(reason);
+        }
+
+        NameRuledOut(draft, assessment);
+    }
+
+    /// <summary>All the reasons for and against the leading fault, and what else is possible.</summary>
+    public void TellAll(TurnDraft draft, Assessment assessment)
+    {
+        var leading = assessment.Findings[0];
+        var units = draft.State.Units;
+        foreach (var reason in leading.Because)
+        {
+            draft.AddReason(book.Say(reason, units));
+        }
+
+        foreach (var reason in leading.Against)
+        {
+            var against = book.Say(reason, units);
+            draft.AddReason(new(book.Say("reason.against", units, ("reason", against.Full)).Full, book.Say("reason.against", units, ("reason", against.Brief)).Brief));
+        }
+
+        var possible = assessment.Findings.Skip(1).Where(f => f.Standing != Standing.RuledOut).Take(MostRuledOutNamed).ToList();
+        if (possible.Count > 0)
+        {
+            draft.AddReason(book.Say("verdict.open", units, ("faults", Names(possible))));
+        }
+
+        NameRuledOut(draft, assessment);
+    }
+
+    private void NameRuledOut(TurnDraft draft, Assessment assessment)
+    {
+        var ruledOut = assessment.Findings.Where(f => f.Standing == Standing.RuledOut).Take(MostRuledOutNamed).ToList();
+        if (ruledOut.Count > 0)
+        {
+            draft.AddReason(book.Say("verdict.not-in-question", draft.State.Units, ("faults", Names(ruledOut))));
+        }
+    }
+
+    private string Names(IEnumerable<Finding> findings) => string.Join("; ", findings.Select(f => book.Word("fault." + Codes.Of(f.Code))));
+
+    private static void TakeBack(TurnDraft draft, GivenVerdict? last)
+    {
+        var nothing = Codes.Of(FaultCode.NotEnoughEvidence);
+        if (last is null || last.Fault == nothing)
+        {
+            return;
+        }
+
+        // A fault that was put right needs no apology.
+        if (!draft.State.Mended.Exists(m => m.Fault == last.Fault))
+        {
+            draft.Say("verdict.withdrawn", ("fault", "fault." + last.Fault));
+        }
+
+        draft.Emit(new VerdictGiven(nothing, Codes.Of(Standing.Possible), "", []) { At = draft.At, By = draft.By });
+    }
+}

@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+using Assistant.Trade.Facts;
+using Assistant.Trade.Quantities;
+
+namespace Assistant.Dialogue.Visits;
+
+/// <summary>What each kind of event does to the state.</summary>
+internal static class VisitFold
+{
+    public static VisitState Apply(VisitState state, VisitEvent happened)
+    {
+        var number = state.Version + 1;
+        var next = state with { Version = number };
+        return happened switch
+        {
+            VisitOpened e => next with
+            {
+                Site = e.Site,
+                AssetId = e.AssetId,
+                Units = e.Units == "metric" ? UnitSystem.Metric : UnitSystem.Us,
+                OpenedAt = e.At,
+            },
+            MessageHeard => next with { LastMessage = number },
+            FactTaken e => Take(next, e, number),
+            FactQuestioned e => Question(next, e, number),
+            ClarificationAsked e => next with
+            {
+                Clarification = new(number, e.What, e.Fact is null ? null : FactCatalogue.Find(e.Fact), e.Heard, e.Text),
+            },
+            EventWithdrawn e => Withdraw(next, e.Withdrawn),
+            WalkStarted e => next with { Walk = e.Walk, FinishedBy = null },
+            StopReached e => next with { Walk = e.Walk, Stop = e.Stop, Place = e.Place, About = e.About },
+            StopSkipped e => Undoable(next with { Skipped = next.Skipped.SetItem(e.Stop, number), Clarification = null }, number),
+            StopConfirmed e => Undoable(next with { Confirmed = next.Confirmed.SetItem(e.Stop, number) }, number),
+            WalkFinished => Undoable(next with { FinishedBy = number }, number),
+            FaultMended e => Mend(next, e, number),
+            VerdictGiven e => next with { Verdicts = next.Verdicts.Add(new(number, e.Fault, e.Standing, e.Text, e.At)) },
+            CautionGiven e => next with { Cautions = next.Cautions.Add(new(e.Caution, e.By, e.Place, DateOnly.FromDateTime(e.At.Date))) },
+            VisitPaused => next with { IsPaused = true },
+            VisitResumed => next with { IsPaused = false },
+            PictureTaken e => next with { Pictures = next.Pictures.Add(new(number, e.PictureId, e.Caption, e.Stop, e.At, e.By)) },
+            ReminderSet e => Undoable(next with { Reminders = next.Reminders.Add(new(number, e.Due, e.About)) }, number),
+            FollowUpNoted e => Undoable(next with { FollowUps = next.FollowUps.Add(new(number, e.Due, e.What)) }, number),
+            HandedOver e => next with { HandedTo = e.To },
+            VisitClosed e => Undoable(next with { Outcome = e.Outcome, ClosedBy = number }, number),
+            _ => next,
+        };
+    }
+
+    private static VisitState Take(VisitState state, FactTaken e, int number)
+    {
+        if (FactCatalogue.Find(e.Fact) is not { } fact || Value(fact, e.Value, e.Unit, e.Word) is not { } value)
+        {
+            return state;
+        }
+
+        var entry = new TakenFact(number, value, e.At, e.By, e.Place, e.Stop);
+        return Undoable(
+            state with
+            {
+                Facts = state.Facts.With(value),
+                History = state.History.SetItem(fact, state.History.GetValueOrDefault(fact, []).Add(entry)),
+                Questioned = state.Questioned.Remove(fact),
+                Clarification = null,
+            },
+            number);
+    }
+
+    private static VisitState Question(VisitState state, FactQuestioned e, int number) =>
+        FactCatalogue.Find(e.Fact) is { } fact && Value(fact, e.Value, e.Unit, e.Word) is { } value
+            ? Undoable(
+                state with { Questioned = state.Questioned.SetItem(fact, new(number, value, e.Reason)), Clarification = null },
+                number)
+            : state;
+
+    private static VisitState Mend(VisitState state, FaultMended e, int number)
+    {
+        var (facts, history) = (state.Facts, state.History);
+        foreach (var fact in e.Outdates.Select(FactCatalogue.Find).OfType<Fact>().Where(state.Facts.Has))
+        {
+            facts = facts.Without(fact);
+            history = history.SetItem(fact, history[fact].Add(new(number, null, e.At, e.By, null, null)));
+        }
+
+        return Undoable(state with { Facts = facts, History = history, Mended = state.Mended.Add((number, e.Fault)) }, number);
+    }
+
+    private static VisitState Withdraw(VisitState state, int withdrawn)
+    {
+        var (facts, history) = (state.Facts, state.History);
+        foreach (var (fact, entries) in state.History)
+        {
+            var left = entries.RemoveAll(entry => entry.Number == withdrawn);
+            if (left.Count == entries.Count)
+            {
+                continue;
+            }
+
+            history = history.SetItem(fact, left);
+            facts = left.IsEmpty || left[^1].Value is not { } value ? facts.Without(fact) : facts.With(value);
+        }
+
+        return state with
+        {
+            Facts = facts,
+            History = history,
+            Questioned = state.Questioned.RemoveRange(state.Questioned.Where(q => q.Value.Number == withdrawn).Select(q => q.Key)),
+            Clarification = null,
+            Skipped = state.Skipped.RemoveRange(state.Skipped.Where(s => s.Value == withdrawn).Select(s => s.Key)),
+            Confirmed = state.Confirmed.RemoveRange(state.Confirmed.Where(s => s.Value == withdrawn).Select(s => s.Key)),
+            Mended = state.Mended.RemoveAll(m => m.Number == withdrawn),
+            Verdicts = state.Verdicts.RemoveAll(v => v.Number == withdrawn),
+            Reminders = state.Reminders.RemoveAll(r => r.Number == withdrawn),
+            FollowUps = state.FollowUps.RemoveAll(f => f.Number == withdrawn),
+            FinishedBy = state.FinishedBy == withdrawn ? null : state.FinishedBy,
+            Outcome = state.ClosedBy == withdrawn ? null : state.Outcome,
+            ClosedBy = state.ClosedBy == withdrawn ? null : state.ClosedBy,
+            Withdrawn = state.Withdrawn.Add(withdrawn),
+            Undoable = Without(state.Undoable, withdrawn),
+        };
+    }
+
+    private static VisitState Undoable(VisitState state, int number) =>
+        state with { Undoable = state.Undoable.Push(new(number, state.LastMessage)) };
+
+    private static ImmutableStack<UndoableEvent> Without(ImmutableStack<UndoableEvent> stack, int number) =>
+        ImmutableStack.CreateRange(stack.Where(u => u.Number != number).Reverse());
+
+    private static FactValue? Value(Fact fact, double? value, string? unit, string? word)
+    {
+        if (word is not null)
+        {
+            return new Observation(fact, word);
+        }
+
+        return value is { } number && FactUnits.Find(fact, unit ?? "") is { } known ? new Reading(fact, number, known) : null;
+    }
+}

@@ -1,0 +1,200 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using Assistant.Trade.Rules;
+using Stateless;
+using Stateless.Graph;
+
+namespace Assistant.Dialogue.Walks;
+
+/// <summary>
+/// The state machine of a walk: its stops are the states, its places the states around them. Where a walk stands is found
+/// by going from the first stop as far as the facts, the confirmed and the skipped stops allow: so a reading volunteered
+/// early fills its stop, and taking one back leads back, with no position to repair.
+/// </summary>
+public sealed class WalkMachine
+{
+    private readonly WalkDefinition walk;
+    private readonly ConcurrentBag<Cursor> idle = [];
+
+    public WalkMachine(WalkDefinition walk) => this.walk = walk;
+
+    public WalkDefinition Walk => walk;
+
+    /// <summary>Where the walk stands, and the readings that count for another fact too because of the way it went.</summary>
+    public WalkOutcome Locate(WalkView view)
+    {
+        var cursor = Rent();
+        try
+        {
+            cursor.State = walk.First.Name;
+            var copies = ImmutableArray.CreateBuilder<CopiedFact>();
+            string? place = null;
+
+            // Each stop is passed at most once: the walk is checked to have no way back.
+            for (var steps = 0; steps <= walk.Stops.Length; steps++)
+            {
+                var stop = walk.Stop(cursor.State);
+                place = stop.Place ?? place;
+                if (stop.Kind == StopKind.Ends)
+                {
+                    break;
+                }
+
+                if (cursor.CanLeave(view) && TakenBranch(stop, view) is { } branch)
+                {
+                    if (branch.Take is { } copy && view.Facts.Find(copy.From) != null)
+                    {
+                        copies.Add(copy);
+                    }
+
+                    cursor.Leave(view);
+                }
+                else if (cursor.CanAct(view))
+                {
+                    cursor.Act(view);
+                }
+                else
+                {
+                    break;
+                }
+            }
+
+            return new(walk.Stop(cursor.State), place ?? walk.Places[0], copies.ToImmutable());
+        }
+        finally
+        {
+            idle.Add(cursor);
+        }
+    }
+
+    /// <summary>Why the walk does not go on from a stop, in the words of its guards; empty where it does.</summary>
+    public ImmutableArray<string> WhyNot(string stop, WalkView view)
+    {
+        var cursor = Rent();
+        try
+        {
+            cursor.State = stop;
+            return cursor.WhyNot(view);
+        }
+        finally
+        {
+            idle.Add(cursor);
+        }
+    }
+
+    /// <summary>The walk drawn as a Mermaid state diagram.</summary>
+    public string Draw() => MermaidGraph.Format(new Cursor(walk).Machine.GetInfo(), MermaidGraphDirection.TopToBottom).ReplaceLineEndings("\n").TrimEnd() + "\n";
+
+    private Cursor Rent() => idle.TryTake(out var free) ? free : new(walk);
+
+    private static bool IsDone(WalkStop stop, WalkView view) =>
+        view.Visit.Skipped.ContainsKey(stop.Name) || stop.Kind switch
+        {
+            StopKind.Asks => stop.Until?.Holds(view) ?? view.Facts.Has(stop.Asks!),
+            StopKind.Confirms => view.Visit.Confirmed.ContainsKey(stop.Name) || (stop.Until?.Holds(view) ?? false),
+            StopKind.Proves => Nothing(view),
+            StopKind.Acts => view.Visit.Confirmed.ContainsKey(stop.Name),
+            _ => false,
+        };
+
+    private static bool Nothing(WalkView view) =>
+        view.Leader is { Standing: Standing.Established } || view.Assessment.Next is null || view.WasSkipped(view.Assessment.Next);
+
+    private static WalkBranch? TakenBranch(WalkStop stop, WalkView view)
+    {
+        foreach (var branch in stop.Next)
+        {
+            if (branch.When?.Holds(view) ?? true)
+            {
+                return branch;
+            }
+        }
+
+        return null;
+    }
+
+    private enum Trigger
+    {
+        /// <summary>The stop has what it wants.</summary>
+        Next,
+
+        /// <summary>A fault is established: the asking ends.</summary>
+        Established,
+    }
+
+    /// <summary>One state machine with the stop it stands at; rented for the length of a look.</summary>
+    private sealed class Cursor
+    {
+        private readonly StateMachine<string, Trigger>.TriggerWithParameters<WalkView> next;
+        private readonly StateMachine<string, Trigger>.TriggerWithParameters<WalkView> established;
+
+        public Cursor(WalkDefinition walk)
+        {
+            State = walk.First.Name;
+            Machine = new(() => State, state => State = state);
+            next = Machine.SetTriggerParameters<WalkView>(Trigger.Next);
+            established = Machine.SetTriggerParameters<WalkView>(Trigger.Established);
+            Configure(walk);
+        }
+
+        public StateMachine<string, Trigger> Machine { get; }
+
+        public string State { get; set; }
+
+        public bool CanLeave(WalkView view) => Machine.CanFire(next, view);
+
+        public void Leave(WalkView view) => Machine.Fire(next, view);
+
+        public bool CanAct(WalkView view) => Machine.CanFire(established, view);
+
+        public void Act(WalkView view) => Machine.Fire(established, view);
+
+        public ImmutableArray<string> WhyNot(WalkView view) =>
+            Machine.CanFire(next, view, out var unmet) ? [] : [.. unmet.Distinct()];
+
+        private void Configure(WalkDefinition walk)
+        {
+            foreach (var place in walk.Places)
+            {
+                Machine.Configure(place).PermitIf(
+                    established,
+                    walk.ActsAt,
+                    view => view.Leader is { Standing: Standing.Established } leader && !walk.OwnBranch.Contains(leader.Code),
+                    "a fault is established");
+            }
+
+            foreach (var stop in walk.Stops)
+            {
+                var state = Machine.Configure(stop.Name);
+                if (stop.Place is { } place)
+                {
+                    state.SubstateOf(place);
+                }
+
+                for (var i = 0; i < stop.Next.Length; i++)
+                {
+                    var branch = stop.Next[i];
+                    state.PermitIf(
+                        next,
+                        branch.Go,
+                        Guard(view => IsDone(stop, view), Wanted(stop)),
+                        Guard(view => ReferenceEquals(TakenBranch(stop, view), branch), branch.When?.ToString() ?? (stop.Next.Length == 1 ? "always" : "otherwise")));
+                }
+            }
+        }
+
+        private static Tuple<Func<WalkView, bool>, string> Guard(Func<WalkView, bool> holds, string description) => new(holds, description);
+
+        private static string Wanted(WalkStop stop) => stop.Kind switch
+        {
+            _ when stop.Until is { } until => until.ToString(),
+            StopKind.Asks => $"{stop.Asks} is known",
+            StopKind.Proves => "nothing more can be told",
+            _ => "confirmed",
+        };
+    }
+}
+
+/// <summary>Where a walk stands.</summary>
+/// <param name="Place">Where the technician has to be there.</param>
+public sealed record WalkOutcome(WalkStop Stop, string Place, ImmutableArray<CopiedFact> Copies);
