@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Assistant.Dialogue.Replies;
+using Assistant.Dialogue.Turns;
+using Assistant.Dialogue.Visits;
+using Assistant.Dialogue.Walks;
+using Assistant.Trade;
+using Assistant.Trade.Cautions;
+using Assistant.Trade.Rules;
+
+namespace Assistant.Dialogue.Tests.Turns;
+
+/// <summary>A conversation with the engine on the real walk and phrases; its neighbours are whatever a test hands in.</summary>
+internal sealed class Conversation
+{
+    public static readonly DateTimeOffset Start = new(2026, 7, 14, 9, 0, 0, TimeSpan.FromHours(2));
+
+    private readonly TurnEngine engine;
+    private DateTimeOffset now = Start;
+
+    public Conversation(Understand? understand = null, Assess? assess = null, AnswerQuestion? answer = null, params (string Fact, string Text)[] known)
+    {
+        engine = Engine(understand ?? FakeUnderstanding.Understand, assess ?? (_ => Nothing), answer ?? ((_, _, _) => null));
+        var opened = new VisitOpened("Upper Dairy", null, "us", known.ToImmutableDictionary(k => k.Fact, k => k.Text)) { At = now, By = "ada" };
+        Keep(engine.Open(opened));
+    }
+
+    public static PhraseBook Book { get; } = LoadBook();
+
+    public static WalkDefinition Walk { get; } = WalkLoader.Load(RepositoryFiles.Read("dialogs/walks/warm-box.yaml"), Book);
+
+    public static ShortWords Words { get; } = ShortWords.Load(RepositoryFiles.Read("dialogs/words.yaml"));
+
+    /// <summary>What rules say that see nothing.</summary>
+    public static Assessment Nothing { get; } = Judging();
+
+    public VisitState State { get; private set; } = VisitState.Empty;
+
+    public Reply Reply { get; private set; } = null!;
+
+    public List<VisitEvent> Log { get; } = [];
+
+    public string? Stop => Reply.Walk?.Stop;
+
+    public static TurnEngine Engine(Understand understand, Assess assess, AnswerQuestion answer) => new(Book, Words, Walk, understand, assess, answer);
+
+    public static Assessment Judging(params (FaultCode Code, Standing Standing)[] findings) => new(
+        findings.Length == 0
+            ? [new(FaultCode.NotEnoughEvidence, Standing.Possible, [], [], "")]
+            : [.. findings.Select(f => new Finding(f.Code, f.Standing, [], [], "common practice"))],
+        new(null, null, null, false, null, null, null, null, null),
+        [],
+        null,
+        []);
+
+    public Reply Say(string text, string by = "ada")
+    {
+        now += TimeSpan.FromMinutes(1);
+        Keep(engine.Take(State, new((Log.Count + 1).ToString(CultureInfo.InvariantCulture), "chat", "c", by, now, text)));
+        return Reply;
+    }
+
+    public Reply SayAll(params string[] texts)
+    {
+        foreach (var text in texts)
+        {
+            Say(text);
+        }
+
+        return Reply;
+    }
+
+    private static PhraseBook LoadBook()
+    {
+        var files = RepositoryFiles.ReadAll("dialogs/phrases", "*.yaml");
+        var known = PhraseBook.Load(files);
+        var cautions = Enum.GetValues<CautionCode>().Select(c => "caution." + Codes.Of(c)).Where(key => !known.Has(key));
+        return PhraseBook.Load([.. files, new("cautions", string.Concat(cautions.Select(c => $"{c}: {{ full: {c}, brief: {c} }}\n")))]);
+    }
+
+    private void Keep(Turn turn)
+    {
+        Log.AddRange(turn.Events);
+        (State, Reply) = (turn.After, turn.Reply);
+    }
+}
