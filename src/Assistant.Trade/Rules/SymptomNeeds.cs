@@ -18,6 +18,8 @@ internal static class SymptomNeeds
         Symptom.HeadExcess => [Refrigerant, DischargePressure, AmbientTemperature],
         Symptom.HeadOverSetting or Symptom.ColdSplitExcess => [Refrigerant, DischargePressure, AmbientTemperature, HeadPressureControlSetting],
         Symptom.TdShare => [Refrigerant, BoxTemperature, SuctionPressure],
+        Symptom.ValveDemand => [Refrigerant, SuctionPressure, DischargePressure],
+        Symptom.CondenserObstruction => [FactCatalogue.CondenserCoil, FactCatalogue.CondenserFans],
         Symptom.AirShare => [Refrigerant, EvaporatorAirIn, EvaporatorAirOut, SuctionPressure],
         Symptom.DrierDrop => [DrierInletTemperature, DrierOutletTemperature],
         Symptom.LiquidLineDrop => [LiquidLineTemperatureAtCoil, LiquidLineTemperature],

@@ -51,7 +51,7 @@ internal static class Derivations
     /// </summary>
     private static double? FloodedFraction(PlantState state)
     {
-        var over = state.Setting.Value - state.Ambient.Value;
+        var over = state.Facts.Has(FactCatalogue.HeadPressureControlSetting) ? state.Setting.Value - state.Ambient.Value : double.NaN;
         var design = state.Facts.Difference(FactCatalogue.DesignCondenserSplit);
         return design is { Kelvins: > 0 } split && over > 0 && !state.Facts.Is(FactCatalogue.HeadPressureControl, "fan-cycling")
             ? Math.Max(0, 1 - (split.Kelvins / over))

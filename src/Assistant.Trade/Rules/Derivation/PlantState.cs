@@ -74,7 +74,7 @@ internal sealed class PlantState
     /// <summary>degC: the warmest the control may let the box become for what is stored.</summary>
     public double WarmestBox => IsFreezer ? TradeValues.WarmestFreezer : TradeValues.WarmestCooler;
 
-    /// <summary>The head control's setting as a dew temperature, degC; unknown where there is no control or no setting.</summary>
+    /// <summary>The head control's setting as a dew temperature, degC; the usual one, widely, where the control is unknown or its setting is; unknown where there is no control.</summary>
     public Measure Setting { get; }
 
     public double? Degrees(Fact fact) => facts.Temperature(fact)?.Degrees;
@@ -136,7 +136,7 @@ internal sealed class PlantState
 
         if (Degrees(FactCatalogue.HeadPressureControlSetting) is not { } degrees)
         {
-            return Measure.Unknown;
+            return new(TradeValues.HeadSetting, TradeValues.HeadSettingSpread);
         }
 
         var bubbleSaid = facts.Is(FactCatalogue.SaturationBasis, "bubble");

@@ -8,6 +8,16 @@ namespace Assistant.Trade.Rules.Derivation;
 /// <summary>Sets the readings against what a healthy plant of this design would read in this weather.</summary>
 internal static class SymptomReader
 {
+    /// <summary>What the flow and the valve's coefficient leave uncertain in its demand.</summary>
+    private const double ValveDemandError = 0.08;
+
+    /// <summary>Valves are chosen at least a tenth and up to 40 % above the design duty: common practice.</summary>
+    private const double LeastOversize = 1.1;
+    private const double MostOversize = 1.4;
+
+    /// <summary>K that the superheat of a wide open valve may stand over the usual.</summary>
+    private const double ClimbWhenWideOpen = 8;
+
     private static readonly (Symptom Symptom, Fact Fact)[] Seen =
         [.. from symptom in Enum.GetValues<Symptom>() let fact = Reasons.FactOf(symptom) where fact is not null select (symptom, fact)];
 
@@ -32,7 +42,7 @@ internal static class SymptomReader
         }
 
         ReadBox(state, table);
-        table[HighSideOverAmbient] = state.Condensing - state.Ambient;
+        table[HighSideOverAmbient] = state.BubbleOf(state.DischargePressure) - state.Ambient;
         table[StandingExcess] = state.BubbleOf(state.Facts.Pressure(FactCatalogue.HighSideStandingPressure)) - state.Ambient;
         return table;
     }
@@ -45,10 +55,12 @@ internal static class SymptomReader
 
     private static void ReadRunning(PlantState state, SymptomTable table)
     {
-        var flow = Flow.Share(state);
-        ReadLowSide(state, table, flow);
+        var duty = DutyShare.Of(state);
+        ReadLowSide(state, table, duty);
         table[Subcooling] = Derivations.Subcooling(state);
-        ReadHead(state, table, flow);
+        ReadHead(state, table, duty.Condenser);
+        ReadCondenser(state, table);
+        table[Symptom.CompressorEfficiency] = CompressorWork.Efficiency(state);
         var atUnit = state.Temperature(FactCatalogue.LiquidLineTemperature);
         table[DrierDrop] = state.Temperature(FactCatalogue.DrierInletTemperature) - state.Temperature(FactCatalogue.DrierOutletTemperature);
         table[LiquidLineDrop] = atUnit - state.Temperature(FactCatalogue.LiquidLineTemperatureAtCoil);
@@ -59,7 +71,7 @@ internal static class SymptomReader
         }
     }
 
-    private static void ReadLowSide(PlantState state, SymptomTable table, double flow)
+    private static void ReadLowSide(PlantState state, SymptomTable table, in DutyShare duty)
     {
         var superheat = Derivations.Superheat(state, out var approximate);
         if (approximate)
@@ -67,7 +79,12 @@ internal static class SymptomReader
             superheat = (superheat + -TradeValues.SuctionLineDrop).Widen(TradeValues.SuctionLineDropSpread);
         }
 
-        table[SuperheatExcess] = superheat + -state.UsualSuperheat;
+        if (!double.IsNaN(duty.ValveDemand))
+        {
+            table[ValveDemand] = new(duty.ValveDemand, duty.ValveDemand * ValveDemandError);
+        }
+
+        table[SuperheatExcess] = OverExpected(superheat, state.UsualSuperheat, duty.ValveDemand);
         table[CompressorSuperheat] = state.Temperature(FactCatalogue.SuctionLineTemperatureAtCompressor) - state.Suction;
         var td = Derivations.Td(state);
         if (!td.IsKnown)
@@ -81,7 +98,7 @@ internal static class SymptomReader
         }
 
         var spread = state.Facts.Has(FactCatalogue.DesignEvaporatorTd) ? 0 : TradeValues.EvaporatorTdSpread;
-        var share = td / (state.DesignTd * flow);
+        var share = td / (state.DesignTd * duty.Evaporator);
         table[TdShare] = share.Widen(share.Value * spread);
         var on = state.Temperature(FactCatalogue.EvaporatorAirIn);
         var off = state.Temperature(FactCatalogue.EvaporatorAirOut);
@@ -91,7 +108,21 @@ internal static class SymptomReader
         }
     }
 
-    private static void ReadHead(PlantState state, SymptomTable table, double flow)
+    // A valve opens in proportion to the superheat; near its full opening the superheat climbs for want of pressure before it.
+    private static Measure OverExpected(Measure superheat, double usual, double demand)
+    {
+        if (double.IsNaN(demand) || demand <= 1)
+        {
+            return superheat + -usual;
+        }
+
+        var expected = usual * Math.Min(demand, MostOversize);
+        var climb = ClimbWhenWideOpen * Math.Clamp((demand - LeastOversize) / (MostOversize - LeastOversize), 0, 1);
+        var excess = superheat + -expected;
+        return excess.Value <= 0 ? excess : excess with { Value = Math.Max(0, excess.Value - climb) };
+    }
+
+    private static void ReadHead(PlantState state, SymptomTable table, double duty)
     {
         var split = Derivations.Split(state);
         if (!split.IsKnown)
@@ -100,18 +131,35 @@ internal static class SymptomReader
         }
 
         var designKnown = state.Facts.Has(FactCatalogue.DesignCondenserSplit);
-        var expected = state.DesignSplit * Math.Clamp(flow, 0.3, 1.4);
+        var expected = state.DesignSplit * duty;
         var spread = expected * (designKnown ? 0.1 : 0.25);
-        var held = state.Setting.Value - state.Ambient.Value;
-        if (held > expected + 2)
+        var held = state.Setting - state.Ambient;
+        if (held.Value > expected + 2)
         {
-            table[HeadOverSetting] = state.Condensing + -state.Setting.Value;
-            table[ColdSplitExcess] = (split + -state.DesignSplit).Widen(spread);
-            table[HeadExcess] = split + -held;
+            table[HeadOverSetting] = state.Condensing - state.Setting;
+            table[ColdSplitExcess] = (split + -expected).Widen(spread);
+
+            // Without the setting, anything between the two is as it should be.
+            var excess = split.Value > held.Value ? Math.Max(0, split.Value - held.Value - held.Error) : Math.Min(0, split.Value - held.Value + held.Error);
+            table[HeadExcess] = split with { Value = excess };
             return;
         }
 
         table[HeadExcess] = (split + -expected).Widen(spread);
+    }
+
+    private static void ReadCondenser(PlantState state, SymptomTable table)
+    {
+        var coil = state.Facts.Word(FactCatalogue.CondenserCoil);
+        var fans = state.Facts.Word(FactCatalogue.CondenserFans);
+        if (coil is "dirty" or "snowed" || fans is "some" or "none")
+        {
+            table[CondenserObstruction] = new(1, 0);
+        }
+        else if (coil is not null && fans is not null)
+        {
+            table[CondenserObstruction] = new(0, 0);
+        }
     }
 
     private static void ReadBox(PlantState state, SymptomTable table)
@@ -126,7 +174,8 @@ internal static class SymptomReader
         var differential = state.Facts.Difference(FactCatalogue.Differential)?.Kelvins;
         table[BoxOverSetpoint] = box + -setpoint;
         table[BoxOverCall] = (box + -setpoint) + -(differential ?? TradeValues.Differential);
-        table[SettingExcess] = new(setpoint + (differential ?? TradeValues.Differential) - state.WarmestBox, 0);
+        var warmest = setpoint + (differential ?? TradeValues.Differential) - state.WarmestBox;
+        table[SettingExcess] = new(Math.Max(warmest, (differential ?? 0) - TradeValues.WidestDifferential), 0);
     }
 
     // The independent thermometer first; the air on to the coil is the next best witness.

@@ -6,7 +6,8 @@ namespace Assistant.Trade.Rules.Evidence;
 /// <param name="Words">For a thing seen: a bit for each allowed choice of its fact, in the catalogue's order; 0 for a number.</param>
 /// <param name="Scatter">How far sound plants differ among themselves in this number; or, for a thing seen, how much its absence weighs (in squared errors).</param>
 /// <param name="IsProof">The symptom that discriminates this fault from its neighbours.</param>
-internal readonly record struct Expectation(Symptom Symptom, double Low, double High, int Words, double Scatter, bool IsProof)
+/// <param name="IsNeutral">Allowed rather than looked for: it never speaks for the fault.</param>
+internal readonly record struct Expectation(Symptom Symptom, double Low, double High, int Words, double Scatter, bool IsProof, bool IsNeutral = false)
 {
     /// <summary>The most that one number may weigh: five errors out is as wrong as ten.</summary>
     private const double MostWeight = 25;
@@ -28,6 +29,12 @@ internal readonly record struct Expectation(Symptom Symptom, double Low, double 
 
         return new(symptom, 0, 0, words, weight, false);
     }
+
+    /// <summary>Any of these words will do and none of them speaks for the fault.</summary>
+    public static Expectation Allows(Symptom symptom, double weight, params ReadOnlySpan<int> choices) => Sees(symptom, weight, choices) with { IsNeutral = true };
+
+    /// <summary>The same, allowed rather than looked for.</summary>
+    public Expectation Neutral() => this with { IsNeutral = true };
 
     public Expectation Proving() => this with { IsProof = true };
 

@@ -9,6 +9,9 @@ internal enum Symptom
     /// <summary>K: superheat at the bulb over the middle of the usual range.</summary>
     SuperheatExcess,
 
+    /// <summary>Ratio: opening the valve needs to its opening at design.</summary>
+    ValveDemand,
+
     /// <summary>K, from the bubble point.</summary>
     Subcooling,
 
@@ -65,6 +68,9 @@ internal enum Symptom
 
     /// <summary>K: saturation temperature of the high side over ambient.</summary>
     HighSideOverAmbient,
+
+    /// <summary>1 where the condenser is seen dirty, snowed up or short of a fan, 0 where it is seen sound.</summary>
+    CondenserObstruction,
     SightGlass,
     CoilIce,
     EvaporatorFans,

@@ -24,6 +24,12 @@ internal static class TradeValues
     /// <summary>Condenser split of a freezer's, between the 10 to 15 degF of a remote condenser and the 20 of a unit: common practice.</summary>
     public const double FreezerSplit = 18 / 1.8;
 
+    /// <summary>Usual setting of a head pressure control, 77 to 91 degF of condensing: common practice ("90 less 30" is the winter reckoning).</summary>
+    public const double HeadSetting = 29;
+
+    /// <summary>What a setting unknown from the record may differ by.</summary>
+    public const double HeadSettingSpread = 4;
+
     /// <summary>Line drop between bulb and the unit's gauge, about 2 degF of saturation: ASHRAE Handbook-Refrigeration, from memory.</summary>
     public const double SuctionLineDrop = 2 / 1.8;
 
@@ -39,6 +45,9 @@ internal static class TradeValues
 
     /// <summary>Warmest a freezer's box should become before the control calls, 5 degF: common practice.</summary>
     public const double WarmestFreezer = -15;
+
+    /// <summary>Widest usual control differential, 6 degF: common practice.</summary>
+    public const double WidestDifferential = 6 / 1.8;
 
     /// <summary>Usual control differential where none is known, 3 degF: common practice.</summary>
     public const double Differential = 3 / 1.8;

@@ -14,8 +14,9 @@ internal static class CompressorInefficient
         [CautionCode.Electrical, CautionCode.LockOut, CautionCode.HotSurface],
         [FactCatalogue.DischargePressure, FactCatalogue.SuctionPressure, FactCatalogue.CompressorCurrent, FactCatalogue.AmbientTemperature],
         Between(SuperheatExcess, -3, 1.5, 0.7),
-        AtMost(TdShare, 0.95, 0.1).Proving(),
+        AtMost(TdShare, 0.88, 0.1).Proving(),
         AtMost(HeadExcess, -2, 0.8),
-        AtMost(CurrentShare, 0.75, 0.08),
+        AtMost(CurrentShare, 0.8, 0.08),
+        AtMost(CompressorEfficiency, 0.6, 0.04),
         AtMost(BoxOverSetpoint, 8, 1));
 }

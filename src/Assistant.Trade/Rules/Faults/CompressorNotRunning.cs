@@ -16,10 +16,10 @@ internal static class CompressorNotRunning
         [FactCatalogue.Compressor, FactCatalogue.CallingForCooling, FactCatalogue.SolenoidEnergised],
         Sees(Compressor, 40, Off).Proving(),
         Sees(Calling, 14, Yes).Proving(),
-        Sees(Solenoid, 12, Yes),
+        Allows(Solenoid, 12, Yes),
         AtMost(RestingGap, 3, 1).Proving(),
         AtMost(RestingTd, 5, 1.5),
-        Sees(SightGlass, 9, Clear, Flashing, Empty),
-        Sees(CondenserFans, 8, AllFans, SomeFans, NoFans, CyclingFans),
-        AtLeast(BoxOverSetpoint, -1, 1));
+        AtLeast(HighSideOverAmbient, -60, 1).Neutral(),
+        Allows(SightGlass, 9, Clear, Flashing, Empty),
+        AtLeast(BoxOverSetpoint, -1, 1).Neutral());
 }

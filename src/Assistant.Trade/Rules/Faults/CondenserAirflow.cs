@@ -2,7 +2,6 @@ using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
-using static Assistant.Trade.Rules.Faults.Words;
 
 namespace Assistant.Trade.Rules.Faults;
 
@@ -17,6 +16,5 @@ internal static class CondenserAirflow
         AtLeast(HeadExcess, 2.5, 0.8),
         AtLeast(HeadOverSetting, 0, 0.8),
         Between(Subcooling, 1.7, 6, 0.5),
-        Sees(CondenserCoil, 5, Dirty, Snowed),
-        Sees(CondenserFans, 3, SomeFans, NoFans));
+        AtLeast(CondenserObstruction, 0.5, 0.22));
 }

@@ -15,12 +15,11 @@ internal static class ControlSetting
         [CautionCode.FoodSafety],
         [FactCatalogue.Setpoint, FactCatalogue.Differential, FactCatalogue.CallingForCooling],
         Sees(Calling, 2, No),
-        Sees(Solenoid, 12, Yes, No),
-        Sees(Compressor, 14, Off, Running),
+        Allows(Solenoid, 12, Yes, No),
+        Allows(Compressor, 14, Off, Running),
         AtLeast(SettingExcess, 1.4, 0.4).Proving(),
         AtLeast(RestingTd, 5, 1.5),
         AtMost(BoxOverCall, 1, 0.7).Proving(),
-        AtLeast(HighSideOverAmbient, -5, 1),
-        Sees(SightGlass, 9, Clear, Flashing, Empty),
-        Sees(CondenserFans, 8, AllFans, SomeFans, NoFans, CyclingFans));
+        AtLeast(HighSideOverAmbient, -5, 1).Neutral(),
+        Allows(SightGlass, 9, Clear, Flashing, Empty));
 }

@@ -16,7 +16,7 @@ internal static class ExcessLoad
         [FactCatalogue.DoorCondition, FactCatalogue.BoxTemperature, FactCatalogue.ProductTemperature],
         Between(SuperheatExcess, -2.2, 5, 0.8),
         AtLeast(BoxOverSetpoint, 2.5, 0.8),
-        AtLeast(TdShare, 0.85, 0.12),
+        Between(TdShare, 0.8, 1.5, 0.12).Neutral(),
         Between(HeadExcess, -3, 4, 0.8),
         Sees(Door, 6, LeakingDoor, OpenDoor).Proving(),
         Sees(CoilIce, 16, NoIce, LightIce, DistributorEnd));

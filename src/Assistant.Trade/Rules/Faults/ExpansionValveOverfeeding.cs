@@ -15,5 +15,6 @@ internal static class ExpansionValveOverfeeding
         [FactCatalogue.SuctionLineTemperatureAtBulb, FactCatalogue.SuctionPressureAtEvaporator, FactCatalogue.SuctionLineTemperatureAtCompressor],
         AtMost(SuperheatExcess, -2.6, 0.6).Proving(),
         AtMost(CompressorSuperheat, 9, 1.5),
-        Between(TdShare, 0.7, 1.4, 0.12));
+        Between(TdShare, 0.7, 1.3, 0.12),
+        AtLeast(CompressorEfficiency, 0.58, 0.04));
 }

@@ -17,6 +17,7 @@ internal static class ExpansionValveStarving
         AtLeast(SuperheatExcess, 2.5, 0.8).Proving(),
         Sees(SightGlass, 14, Clear).Proving(),
         AtLeast(TdShare, 1.1, 0.12),
+        AtMost(ValveDemand, 1.0, 0.08),
         Between(Subcooling, 1.3, 6, 0.4),
         Sees(CoilIce, 16, NoIce, LightIce, DistributorEnd));
 }

@@ -21,6 +21,7 @@ internal static class HeadPressureControlLow
         Sees(SightGlass, 14, Clear).Proving(),
         Between(Subcooling, 1.2, 6, 0.5),
         AtLeast(TdShare, 0.9, 0.12),
+        AtLeast(ValveDemand, 0.95, 0.08),
         Sees(CoilIce, 16, NoIce, LightIce, DistributorEnd),
         Sees(HeadControl, 12, Valve, FanCycling));
 }

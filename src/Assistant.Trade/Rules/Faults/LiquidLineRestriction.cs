@@ -20,5 +20,6 @@ internal static class LiquidLineRestriction
         AtLeast(LiquidLineDrop, 2.5, 0.8),
         Sees(SightGlass, 9, Flashing, Empty),
         AtLeast(TdShare, 1.1, 0.12),
+        AtMost(ValveDemand, 1.05, 0.08),
         Sees(CoilIce, 16, NoIce, LightIce, DistributorEnd));
 }

@@ -21,5 +21,6 @@ internal static class Undercharge
         AtLeast(HeadOverSetting, -16, 1),
         AtLeast(ColdSplitExcess, 3.5, 1),
         AtLeast(TdShare, 1.0, 0.12),
+        AtMost(ValveDemand, 1.2, 0.08),
         Sees(CoilIce, 16, NoIce, LightIce, DistributorEnd));
 }
