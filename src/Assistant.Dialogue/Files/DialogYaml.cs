@@ -54,6 +54,9 @@ internal sealed class DialogYaml(DialogFile file)
 
     public static YamlNode? Field(YamlMappingNode map, string field) => map.Children.TryGetValue(new YamlScalarNode(field), out var found) ? found : null;
 
+    /// <summary>Where a field stands, or its map where it is absent.</summary>
+    public static YamlNode At(YamlMappingNode map, string field) => Field(map, field) ?? map;
+
     /// <summary>The text of a field, or null where it is absent; a list or map there is a defect.</summary>
     public string? Text(YamlMappingNode map, string key, string field)
     {

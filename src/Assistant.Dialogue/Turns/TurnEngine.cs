@@ -153,6 +153,7 @@ public sealed class TurnEngine : ITurnEngine
         // The opening words of a visit ("cold room is warm") need no answer but the first question.
         if (draft.State.Undoable.IsEmpty || draft.State.Undoable.Peek().Message == 0)
         {
+            Greet(draft);
             return guide.Finish(draft, null);
         }
 

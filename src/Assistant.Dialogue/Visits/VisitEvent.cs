@@ -64,6 +64,7 @@ public sealed record FactQuestioned(string Fact, double? Value, string? Unit, st
 public sealed record ClarificationAsked(string What, string? Fact, double? Heard) : VisitEvent
 {
     /// <summary>The message that left it open, which the next one completes.</summary>
+    [Personal]
     public string Text { get; init; } = "";
 }
 

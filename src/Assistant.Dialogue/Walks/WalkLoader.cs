@@ -98,12 +98,12 @@ public sealed class WalkLoader
         var name = Required(map, "stop", "stop");
         yaml.AllowOnly(map, name, "stop", "place", "asks", "confirms", "proves", "acts", "ends", "says", "why", "cautions", "hazards", "until", "required", "remind", "next");
         var kind = Kind(map, name);
-        var asks = yaml.Text(map, name, "asks") is { } fact ? conditions.Fact(map, name, fact) : null;
+        var asks = yaml.Text(map, name, "asks") is { } fact ? conditions.Fact(DialogYaml.At(map, "asks"), name, fact) : null;
         var says = kind == StopKind.Confirms ? yaml.Text(map, name, "confirms")! : yaml.Text(map, name, "says") ?? (asks is null ? "" : "ask." + asks);
         var place = yaml.Text(map, name, "place");
         if (place is not null && !places.Contains(place))
         {
-            yaml.Report(DefectKind.UnknownPlace, map, name, $"no place {place}; the walk's places: {string.Join(", ", places)}");
+            yaml.Report(DefectKind.UnknownPlace, DialogYaml.At(map, "place"), name, $"no place {place}; the walk's places: {string.Join(", ", places)}");
         }
 
         return new(
@@ -111,8 +111,8 @@ public sealed class WalkLoader
             kind,
             place,
             asks,
-            Phrase(map, name, says),
-            kind == StopKind.Ends ? "" : Phrase(map, name, Required(map, name, "why")),
+            Phrase(DialogYaml.At(map, kind == StopKind.Confirms ? "confirms" : asks is null ? "says" : "asks"), name, says),
+            kind == StopKind.Ends ? "" : Phrase(DialogYaml.At(map, "why"), name, Required(map, name, "why")),
             Cautions(map, name, "cautions"),
             Cautions(map, name, "hazards"),
             DialogYaml.Field(map, "until") is { } until ? conditions.Read(name, until) : null,
@@ -136,11 +136,11 @@ public sealed class WalkLoader
 
     private static string FieldOf(StopKind kind) => kind.ToString().ToLowerInvariant();
 
-    private string Phrase(YamlMappingNode map, string name, string key)
+    private string Phrase(YamlNode at, string name, string key)
     {
         if (key.Length > 0 && !phrases.Has(key))
         {
-            yaml.Report(DefectKind.UnknownPhrase, map, name, $"no phrase {key}");
+            yaml.Report(DefectKind.UnknownPhrase, at, name, $"no phrase {key}");
         }
 
         return key;
@@ -177,7 +177,7 @@ public sealed class WalkLoader
             return TimeSpan.FromMinutes(minutes);
         }
 
-        yaml.Report(DefectKind.BadValue, map, name, $"remind is written \"20 min\", not \"{text}\"");
+        yaml.Report(DefectKind.BadValue, DialogYaml.At(map, "remind"), name, $"remind is written \"20 min\", not \"{text}\"");
         return null;
     }
 
@@ -248,7 +248,7 @@ public sealed class WalkLoader
             var days = yaml.Text(map, name, "follow-up-days") ?? "7";
             if (!int.TryParse(days, NumberStyles.None, CultureInfo.InvariantCulture, out var followUp))
             {
-                yaml.Report(DefectKind.BadValue, map, name, $"follow-up-days is a whole number of days, not \"{days}\"");
+                yaml.Report(DefectKind.BadValue, DialogYaml.At(map, "follow-up-days"), name, $"follow-up-days is a whole number of days, not \"{days}\"");
             }
 
             actions[Fault((YamlScalarNode)key, "actions")] = new(Cautions(map, name, "cautions"), [.. outdates.Select(f => f.Value!)], Minutes(map, name), followUp);

@@ -174,24 +174,31 @@ public sealed class WalkMachine
                 for (var i = 0; i < stop.Next.Length; i++)
                 {
                     var branch = stop.Next[i];
-                    state.PermitIf(
-                        next,
-                        branch.Go,
-                        Guard(view => IsDone(stop, view), Wanted(stop)),
-                        Guard(view => ReferenceEquals(TakenBranch(stop, view), branch), branch.When?.ToString() ?? (stop.Next.Length == 1 ? "always" : "otherwise")));
+                    var done = Guard(view => IsDone(stop, view), Wanted(stop));
+                    if (stop.Next.Length == 1)
+                    {
+                        state.PermitIf(next, branch.Go, done);
+                    }
+                    else
+                    {
+                        state.PermitIf(next, branch.Go, done, Guard(view => ReferenceEquals(TakenBranch(stop, view), branch), branch.When?.ToString() ?? "otherwise"));
+                    }
                 }
             }
         }
 
         private static Tuple<Func<WalkView, bool>, string> Guard(Func<WalkView, bool> holds, string description) => new(holds, description);
 
-        private static string Wanted(WalkStop stop) => stop.Kind switch
+        private static string Wanted(WalkStop stop)
         {
-            _ when stop.Until is { } until => until.ToString(),
-            StopKind.Asks => $"{stop.Asks} is known",
-            StopKind.Proves => "nothing more can be told",
-            _ => "confirmed",
-        };
+            var wanted = stop.Kind switch
+            {
+                StopKind.Asks => stop.Until?.ToString() ?? $"{stop.Asks} is known",
+                StopKind.Proves => "nothing more can be told",
+                _ => stop.Until is null ? "confirmed" : $"confirmed or {stop.Until}",
+            };
+            return stop.IsRequired ? wanted : wanted + " or left out";
+        }
     }
 }
 

@@ -29,7 +29,7 @@ internal sealed class Conversation
 
     public static WalkDefinition Walk { get; } = WalkLoader.Load(RepositoryFiles.Read("dialogs/walks/warm-box.yaml"), Book);
 
-    public static ShortWords Words { get; } = ShortWords.Load(RepositoryFiles.Read("dialogs/words.yaml"));
+    public static ShortWords Words { get; } = ShortWords.Load(RepositoryFiles.Read("dialogs/words/en.yaml"));
 
     /// <summary>What rules say that see nothing.</summary>
     public static Assessment Nothing { get; } = Judging();
