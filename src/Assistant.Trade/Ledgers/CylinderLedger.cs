@@ -54,21 +54,22 @@ public sealed class CylinderLedger
             return new Admission(this, known == entry ? null : new Refusal(RefusalReason.IdTaken, entry));
         }
 
-        return Check(entry, liquidDensityAt25C) is { } refusal
-            ? new Admission(this, refusal)
-            : new Admission(new CylinderLedger(Cylinders, entries.Add(entry.Id, entry)), null);
+        if (!Cylinders.TryGetValue(entry.Tag, out var cylinder))
+        {
+            return new Admission(this, new Refusal(RefusalReason.UnknownCylinder, entry));
+        }
+
+        var limit = entry.Gain > Grams.Zero ? MaximumContents(cylinder, entry.Refrigerant, liquidDensityAt25C) : null;
+        return Check(entry, cylinder, limit) is { } refusal
+            ? new Admission(this, refusal, limit)
+            : new Admission(new CylinderLedger(Cylinders, entries.Add(entry.Id, entry)), null, limit);
     }
 
     /// <summary>What each asset received and gave, what each cylinder holds, and where the weights do not follow from one another.</summary>
     public LedgerBalances Balances() => LedgerFold.Of(this);
 
-    private Refusal? Check(CylinderEntry entry, Func<string, Density?> liquidDensityAt25C)
+    private static Refusal? Check(CylinderEntry entry, Cylinder cylinder, Grams? limit)
     {
-        if (!Cylinders.TryGetValue(entry.Tag, out var cylinder))
-        {
-            return new Refusal(RefusalReason.UnknownCylinder, entry);
-        }
-
         if (entry.Tare != cylinder.Tare)
         {
             return new Refusal(RefusalReason.TareDiffers, entry, entry.Tare, cylinder.Tare);
@@ -90,7 +91,7 @@ public sealed class CylinderLedger
             return new Refusal(RefusalReason.AssetMissing, entry);
         }
 
-        return entry.Gain > Grams.Zero && MaximumContents(cylinder, entry.Refrigerant, liquidDensityAt25C) is { } limit && entry.ContentsAfter > limit
+        return entry.ContentsAfter > limit
             ? new Refusal(RefusalReason.OverFull, entry, entry.ContentsAfter, limit)
             : null;
     }

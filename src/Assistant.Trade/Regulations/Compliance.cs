@@ -52,6 +52,6 @@ public static class Compliance
                 ("gwp", Amount.Ratio(FluorinatedCharge.Of(appliance)!.Gwp)),
                 ("limit", Amount.Ratio(ban.GwpFrom)),
                 ("reclaimed", asOf < ban.ReclaimedBannedFrom ? "allowed" : "banned"),
-                ("reclaimedUntil", RegulationFinding.Day(ban.ReclaimedBannedFrom.AddDays(-1)))),
+                ("reclaimed_until", RegulationFinding.Day(ban.ReclaimedBannedFrom.AddDays(-1)))),
         ];
 }

@@ -47,7 +47,7 @@ public static class LeakCheckFindings
     {
         var months = IntervalMonths(charge, appliance.HasLeakDetection, rule)!.Value;
         var last = past.OfType<LeakInspected>().Select(i => (DateOnly?)i.On).Max() ?? appliance.InstalledOn;
-        return new(RegulationCode.LeakCheckBy, rule, rule.ChecksParagraph, last?.AddMonths(months), Measure(charge), ("months", Amount.Ratio(months)));
+        return new(last is null ? RegulationCode.LeakCheckUndated : RegulationCode.LeakCheckBy, rule, rule.ChecksParagraph, last?.AddMonths(months), [.. Measure(charge), ("months", Amount.Ratio(months))]);
     }
 
     private static IEnumerable<RegulationFinding> Detection(Appliance appliance, FluorinatedCharge charge, LeakCheckRegulation rule)
@@ -74,7 +74,6 @@ public static class LeakCheckFindings
         }
     }
 
-    private static ReasonPart Measure(FluorinatedCharge charge) => charge.GoesByMass
-        ? ("charge", new Amount(charge.Kilograms, Dimension.Mass))
-        : ("tonnes", Amount.Ratio(charge.Tonnes));
+    private static ImmutableArray<ReasonPart> Measure(FluorinatedCharge charge) =>
+        [("charge", new Amount(charge.Kilograms, Dimension.Mass)), ("tonnes", Amount.Ratio(charge.Tonnes))];
 }

@@ -2,7 +2,7 @@ namespace Assistant.Trade.Regulations;
 
 /// <summary>How far the repair of a leak over the threshold has come.</summary>
 /// <param name="Exceeded">The addition that showed it.</param>
-/// <param name="InitialPassed">The initial verification passed since, or null.</param>
+/// <param name="InitialPassed">The initial verification passed for it, or null.</param>
 /// <param name="NormalRunning">Normal running reached since the initial verification, or null.</param>
 /// <param name="FollowUpPassed">The follow-up verification passed since, or null: the repair is proven.</param>
 /// <param name="FollowUpFailed">A follow-up verification failed since, or null.</param>
@@ -16,36 +16,61 @@ public sealed record LeakRepairState(
     DateOnly? ProvenBefore)
 {
     /// <summary>
-    /// The newest leak over the threshold, open or proven; null where no rate was over. Until it is proven the dates run from the
-    /// first addition that showed it.
+    /// The newest leak over the threshold, open or proven; null where no rate was over, or none since a retrofit. Until it is
+    /// proven the dates run from the first addition that showed it.
     /// </summary>
     public static LeakRepairState? Of(IEnumerable<LeakRateAt> rates, IEnumerable<ServiceEvent> events, DateOnly asOf)
     {
         LeakRepairState? state = null;
-        // On one day a test comes before the addition: the charge goes in only after it.
-        var steps = events.Where(e => e.On <= asOf).Select(e => (e.On, Rank: 0, Event: (ServiceEvent?)e, Rate: (LeakRateAt?)null))
-            .Concat(rates.Where(r => r.IsOver && r.On <= asOf).Select(r => (r.On, Rank: 1, Event: (ServiceEvent?)null, Rate: (LeakRateAt?)r)));
-        foreach (var step in steps.OrderBy(s => s.On).ThenBy(s => s.Rank))
+        DateOnly? tested = null;
+        foreach (var step in Steps(rates, events, asOf))
         {
             if (step.Rate is { } rate)
             {
-                state = state is null or { FollowUpPassed: not null } ? new(rate, null, null, null, null, state?.FollowUpPassed) : state;
+                state = state is null or { FollowUpPassed: not null } ? new(rate, tested, null, null, null, state?.FollowUpPassed) : state;
             }
             else
             {
-                state = state?.After(step.Event!);
+                state = step.Event is RefrigerantAdded { Reason: AdditionReason.Retrofit } ? null : state?.After(step.Event!);
+                tested = TestedBeforeCharging(tested, step.Event!);
             }
         }
 
         return state;
     }
 
+    // Within a day: the follow-up test of an older leak, then the initial test of this one, which comes before the charge, then the
+    // charge that shows the rate.
+    private static IEnumerable<(ServiceEvent? Event, LeakRateAt? Rate)> Steps(IEnumerable<LeakRateAt> rates, IEnumerable<ServiceEvent> events, DateOnly asOf) =>
+        events.Select(e => (e.On, Rank: RankInDay(e), Event: (ServiceEvent?)e, Rate: (LeakRateAt?)null))
+            .Concat(rates.Where(r => r.IsOver).Select(r => (r.On, Rank: 2, Event: (ServiceEvent?)null, Rate: (LeakRateAt?)r)))
+            .Where(s => s.On <= asOf)
+            .OrderBy(s => s.On)
+            .ThenBy(s => s.Rank)
+            .Select(s => (s.Event, s.Rate));
+
+    private static int RankInDay(ServiceEvent happened) => happened switch
+    {
+        VerificationTested { Test: VerificationTest.FollowUp } => 0,
+        RefrigerantAdded => 3,
+        _ => 1,
+    };
+
+    // A repair is tested before it is charged, so the test that belongs to a leak may stand before the addition that shows it.
+    private static DateOnly? TestedBeforeCharging(DateOnly? tested, ServiceEvent happened) => happened switch
+    {
+        VerificationTested { Test: VerificationTest.Initial, Passed: true } test => test.On,
+        VerificationTested or RefrigerantAdded => null,
+        _ => tested,
+    };
+
     private LeakRepairState After(ServiceEvent happened) => happened switch
     {
         _ when FollowUpPassed is not null => this,
-        VerificationTested { Test: VerificationTest.Initial, Passed: true } test => this with { InitialPassed = test.On, NormalRunning = null },
+        VerificationTested { Test: VerificationTest.Initial } test => this with { InitialPassed = test.Passed ? test.On : null, NormalRunning = null },
         NormalRunningReached running when InitialPassed is not null => this with { NormalRunning = running.On },
-        VerificationTested { Test: VerificationTest.FollowUp } test => test.Passed ? this with { FollowUpPassed = test.On } : this with { FollowUpFailed = test.On, InitialPassed = null, NormalRunning = null },
+        VerificationTested { Passed: true } proof => this with { FollowUpPassed = proof.On },
+        VerificationTested failed => this with { FollowUpFailed = failed.On, InitialPassed = null, NormalRunning = null },
         _ => this,
     };
 }

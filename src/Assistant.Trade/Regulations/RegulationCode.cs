@@ -22,6 +22,9 @@ public enum RegulationCode
     OneMethodForTheFacility,
     LeakDetectionBy,
     LeakCheckBy,
+
+    /// <summary>A check is asked for, but neither a check nor the installation is on record to count from.</summary>
+    LeakCheckUndated,
     HermeticExempt,
     LeakDetectionCompulsory,
     CheckAfterRepairBy,

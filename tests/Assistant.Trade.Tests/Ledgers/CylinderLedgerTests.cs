@@ -15,6 +15,14 @@ public class CylinderLedgerTests
         Assert.Equal(new Grams(19_008), refusal?.Limit);
     }
 
+    [Fact]
+    public void A_fill_is_answered_with_its_limit_or_with_none_where_it_could_not_be_judged()
+    {
+        Assert.Equal(new Grams(19_008), House.Admit(Entry(Recovery, EntryPurpose.Recover, 12_000, 13_000), Density).FillLimit);
+        Assert.Null(House.Admit(Entry(Recovery, EntryPurpose.Recover, 12_000, 13_000, refrigerant: "R999"), Density).FillLimit);
+        Assert.Null(House.Admit(Entry(Recovery, EntryPurpose.Charge, 13_000, 12_000), Density).FillLimit);
+    }
+
     // A label with the lighter liquid decides: 0.8 · 21 600 · 1.04 = 17 971.2 g, by hand.
     [Fact]
     public void The_lighter_liquid_of_label_and_recovery_sets_the_limit() =>

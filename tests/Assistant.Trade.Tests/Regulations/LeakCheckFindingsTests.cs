@@ -40,7 +40,7 @@ public class LeakCheckFindingsTests
         var appliance = Kilograms("R134a", 10);
         Assert.Equal(Day("2027-02-10"), Findings(appliance with { InstalledOn = Day("2026-02-10") }, "2026-04-01").Due(RegulationCode.LeakCheckBy));
         var unknown = Findings(appliance, "2026-04-01").Single();
-        Assert.Equal(RegulationCode.LeakCheckBy, unknown.Code);
+        Assert.Equal(RegulationCode.LeakCheckUndated, unknown.Code);
         Assert.Null(unknown.Due);
         Assert.Equal(12, unknown.Number("months"));
         Assert.Equal(14.3, unknown.Number("tonnes"), 9);
@@ -56,7 +56,7 @@ public class LeakCheckFindingsTests
     public void Small_hermetic_equipment_is_exempt(string refrigerant, double kilograms, bool exempt)
     {
         var findings = Findings(Kilograms(refrigerant, kilograms) with { IsHermeticallySealed = true }, "2026-04-01");
-        Assert.Equal(exempt ? [RegulationCode.HermeticExempt] : [RegulationCode.LeakCheckBy], findings.Select(f => f.Code));
+        Assert.Equal(exempt ? [RegulationCode.HermeticExempt] : [RegulationCode.LeakCheckUndated], findings.Select(f => f.Code));
     }
 
     [Theory]

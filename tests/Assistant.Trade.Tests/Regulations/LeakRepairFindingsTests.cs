@@ -76,9 +76,43 @@ public class LeakRepairFindingsTests
     public void Until_it_is_proven_the_dates_run_from_the_first_addition_that_showed_the_leak() =>
         Assert.Equal(Day("2026-03-31"), UsFindings(Rack, "2026-03-21", Leak, Added("2026-03-20", 5)).Due(RegulationCode.RepairBy));
 
+    // Repair, test, then charge: the charge is what shows the rate.
+    [Theory]
+    [InlineData("2026-02-27", "2026-03-09")]
+    [InlineData("2026-03-01", "2026-03-11")]
+    public void A_repair_tested_before_it_was_charged_needs_its_follow_up_only(string tested, string due)
+    {
+        var findings = UsFindings(Rack, "2026-03-02", Leak, Initial(tested));
+        Assert.Equal(Day(due), findings.Due(RegulationCode.FollowUpVerificationBy));
+        Assert.False(findings.Has(RegulationCode.RepairBy));
+    }
+
     [Fact]
-    public void The_test_of_a_day_comes_before_its_addition() =>
-        Assert.True(UsFindings(Rack, "2026-03-01", Initial("2026-03-01"), Leak).Has(RegulationCode.InitialVerificationBy));
+    public void A_test_before_an_earlier_addition_or_one_that_failed_since_proves_nothing()
+    {
+        Assert.True(UsFindings(Rack, "2026-03-02", Initial("2026-02-01"), Added("2026-02-10", 1), Leak).Has(RegulationCode.RepairBy));
+        Assert.True(UsFindings(Rack, "2026-03-02", Initial("2026-02-27"), Initial("2026-02-28", passed: false), Leak).Has(RegulationCode.RepairBy));
+        Assert.True(UsFindings(Rack, "2026-03-02", Initial("2026-02-20"), FollowUp("2026-02-25"), Leak).Has(RegulationCode.RepairBy));
+    }
+
+    [Fact]
+    public void An_initial_test_that_failed_after_one_that_passed_opens_the_repair_again() =>
+        Assert.True(UsFindings(Rack, "2026-03-12", Leak, Initial("2026-03-10"), Initial("2026-03-11", passed: false)).Has(RegulationCode.RepairBy));
+
+    [Fact]
+    public void A_follow_up_of_the_day_is_of_the_older_leak_and_the_charge_of_the_day_opens_the_next()
+    {
+        var findings = UsFindings(Rack, "2026-03-18", Leak, Initial("2026-03-10"), FollowUp("2026-03-18"), Added("2026-03-18", 21));
+        Assert.Equal(Day("2026-04-17"), findings.Due(RegulationCode.RepairBy));
+        Assert.Equal(Day("2026-04-17"), findings.Due(RegulationCode.RetrofitOrRetirementPlanBy));
+    }
+
+    [Fact]
+    public void A_retrofit_ends_what_was_asked_before_it()
+    {
+        var findings = UsFindings(Rack, "2026-03-20", Leak, Added("2026-03-20", 100, AdditionReason.Retrofit));
+        Assert.Equal([RegulationCode.LeakRateOver, RegulationCode.KeepRecordsUntil], findings.Select(f => f.Code));
+    }
 
     // The plan: within 30 days of the day the repair was shown not to have held.
     [Theory]
