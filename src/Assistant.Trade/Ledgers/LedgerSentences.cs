@@ -30,11 +30,11 @@ public static class LedgerSentences
             ("later_by", gap.Later.By));
     }
 
-    /// <summary>Which refrigerant met which.</summary>
+    /// <summary>Which refrigerant met which in the cylinder, or came out of one that holds another.</summary>
     public static Reason Of(RefrigerantMix mix)
     {
         ArgumentNullException.ThrowIfNull(mix);
-        return new Reason("ledger.mixed", ("tag", mix.Tag), ("refrigerant", mix.Entry.Refrigerant), ("present", string.Join(", ", mix.Present)));
+        return new Reason(mix.Entry.Gain > Grams.Zero ? "ledger.mixed" : "ledger.other-refrigerant", ("tag", mix.Tag), ("refrigerant", mix.Entry.Refrigerant), ("present", string.Join(", ", mix.Present)));
     }
 
     private static ImmutableArray<ReasonPart> Part(string name, Grams? mass) => mass is { } grams ? [(name, Amount(grams))] : [];

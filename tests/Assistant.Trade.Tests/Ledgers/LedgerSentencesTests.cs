@@ -40,4 +40,10 @@ public class LedgerSentencesTests
         Assert.Equal("ledger.mixed", says.Key);
         Assert.Equal(["R1", "R404A", "R448A"], says.Parts.Select(p => p.Word));
     }
+
+    [Fact]
+    public void A_charge_from_a_cylinder_that_holds_another_refrigerant_says_so() =>
+        Assert.Equal(
+            "ledger.other-refrigerant",
+            LedgerSentences.Of(Taken(Entry(Supply, EntryPurpose.Charge, 9_000, 8_000, refrigerant: "R404A")).Balances().Mixes.Single()).Key);
 }
