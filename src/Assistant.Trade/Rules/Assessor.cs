@@ -3,6 +3,7 @@ using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
 using Assistant.Trade.Rules.Derivation;
 using Assistant.Trade.Rules.Evidence;
+using Assistant.Trade.Rules.Plausibility;
 
 namespace Assistant.Trade.Rules;
 
@@ -11,10 +12,12 @@ public static class Assessor
 {
     public static Assessment Assess(FactSet facts)
     {
+        facts = Screening.Of(facts, out var rejected);
         var state = new PlantState(facts);
         var table = SymptomReader.Read(state);
-        var findings = Verdict.Of(state, table);
-        return new(findings, Derivations.Of(state), CautionTriggers.For(facts, findings), Next(facts, table, findings), []);
+        var ranking = Ranking.Of(table);
+        var findings = Verdict.Of(state, table, ranking, Doubts.Of(facts, ranking, rejected.Length > 0));
+        return new(findings, Derivations.Of(state), CautionTriggers.For(facts, findings), Next(facts, table, findings), rejected);
     }
 
     private static Fact? Next(FactSet facts, SymptomTable table, ImmutableArray<Finding> findings)
@@ -34,14 +37,15 @@ public static class Assessor
             }
         }
 
+        // With one fault or none in sight, every other still has to be told from it.
         if (count < 2)
         {
-            // With one fault or none in sight, every other still has to be told from it.
-            for (var code = 0; code < FaultRules.All.Length; code++)
+            var sole = count == 1 ? leading[0] : FaultCode.NotEnoughEvidence;
+            for (var code = FaultCode.Undercharge; code < FaultCode.NotEnoughEvidence; code++)
             {
-                if (findings[0].Code != (FaultCode)code)
+                if (code != sole)
                 {
-                    leading[count++] = (FaultCode)code;
+                    leading[count++] = code;
                 }
             }
         }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Assistant.Trade.Rules.Derivation;
 using Assistant.Trade.Rules.Evidence;
+using Assistant.Trade.Rules.Plausibility;
 
 namespace Assistant.Trade.Rules;
 
@@ -8,7 +9,7 @@ namespace Assistant.Trade.Rules;
 internal static class Verdict
 {
     /// <summary>A fault is likely when the next best fits so much worse, in squared errors: two errors.</summary>
-    private const double LikelyMargin = 4;
+    public const double LikelyMargin = 4;
 
     /// <summary>And established from three errors on.</summary>
     private const double EstablishedMargin = 9;
@@ -22,25 +23,20 @@ internal static class Verdict
     /// <summary>So badly that it is out even where nothing fits better.</summary>
     private const double HopelessMisfit = 40;
 
-    public static ImmutableArray<Finding> Of(PlantState state, SymptomTable table)
+    /// <param name="doubts">How far the set of readings has shown itself to be unsafe.</param>
+    public static ImmutableArray<Finding> Of(PlantState state, SymptomTable table, ReadOnlySpan<Weighing> ranking, Doubt doubts)
     {
-        var weighings = new Weighing[FaultRules.All.Length];
-        var count = 0;
-        var noFaultIsJudgeable = NoFaultIsJudgeable(table);
-        foreach (var rule in FaultRules.All)
-        {
-            var weighing = Weighing.Of(rule, table);
-            if (rule.Code == FaultCode.NoFault ? noFaultIsJudgeable : weighing.Support > 0)
-            {
-                weighings[count++] = weighing;
-            }
-        }
-
-        Array.Sort(weighings, 0, count, BestFirst.Instance);
-        return Findings(state, table, weighings.AsSpan(0, count));
+        var findings = Findings(state, table, ranking, doubts);
+        return doubts == Doubt.OfTheVerdict && findings[0].Code != FaultCode.NotEnoughEvidence
+            ? findings.Insert(0, NotEnough).SetItem(1, AtMost(findings[0], Standing.Possible))
+            : findings;
     }
 
-    private static ImmutableArray<Finding> Findings(PlantState state, SymptomTable table, ReadOnlySpan<Weighing> sorted)
+    private static Finding NotEnough { get; } = new(FaultCode.NotEnoughEvidence, Standing.Possible, [], [], "");
+
+    private static Finding AtMost(Finding finding, Standing standing) => finding with { Standing = (Standing)Math.Max((int)finding.Standing, (int)standing) };
+
+    private static ImmutableArray<Finding> Findings(PlantState state, SymptomTable table, ReadOnlySpan<Weighing> sorted, Doubt doubts)
     {
         var findings = ImmutableArray.CreateBuilder<Finding>(sorted.Length + 1);
         var open = 0;
@@ -49,13 +45,14 @@ internal static class Verdict
             if (!IsOut(sorted[i], sorted[0]))
             {
                 var standing = open++ > 0 ? Standing.Possible : StandingOf(sorted[i], i + 1 < sorted.Length ? sorted[i + 1].Misfit - sorted[i].Misfit : double.PositiveInfinity);
+                standing = standing == Standing.Established && doubts != Doubt.None ? Standing.Likely : standing;
                 findings.Add(Explained(sorted[i], standing, state, table));
             }
         }
 
         if (open == 0)
         {
-            return [new(FaultCode.NotEnoughEvidence, Standing.Possible, [], [], "")];
+            return [NotEnough];
         }
 
         foreach (var weighing in sorted)
@@ -102,23 +99,5 @@ internal static class Verdict
         }
 
         return new(rule.Code, standing, because.DrainToImmutable(), against.DrainToImmutable(), rule.Source);
-    }
-
-    // A sound plant is shown by its numbers being where they belong: one of the low side, one of the liquid, one of the head.
-    private static bool NoFaultIsJudgeable(SymptomTable table)
-    {
-        var known = 0;
-        known += table.Knows(Symptom.SuperheatExcess) ? 1 : 0;
-        known += table.Knows(Symptom.Subcooling) || table.Knows(Symptom.SightGlass) ? 1 : 0;
-        known += table.Knows(Symptom.HeadExcess) ? 1 : 0;
-        known += table.Knows(Symptom.TdShare) ? 1 : 0;
-        return known >= 3;
-    }
-
-    private sealed class BestFirst : IComparer<Weighing>
-    {
-        public static BestFirst Instance { get; } = new();
-
-        public int Compare(Weighing x, Weighing y) => x.Misfit != y.Misfit ? x.Misfit.CompareTo(y.Misfit) : x.Rule.Code.CompareTo(y.Rule.Code);
     }
 }

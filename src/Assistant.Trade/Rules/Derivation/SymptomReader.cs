@@ -173,7 +173,7 @@ internal static class SymptomReader
 
         var differential = state.Facts.Difference(FactCatalogue.Differential)?.Kelvins;
         table[BoxOverSetpoint] = box + -setpoint;
-        table[BoxOverCall] = (box + -setpoint) + -(differential ?? TradeValues.Differential);
+        table[BoxOverCall] = (box + -(setpoint + (differential ?? TradeValues.Differential))).Widen(differential is null ? TradeValues.Differential : 0);
         var warmest = setpoint + (differential ?? TradeValues.Differential) - state.WarmestBox;
         table[SettingExcess] = new(Math.Max(warmest, (differential ?? 0) - TradeValues.WidestDifferential), 0);
     }

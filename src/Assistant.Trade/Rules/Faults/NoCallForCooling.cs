@@ -18,6 +18,7 @@ internal static class NoCallForCooling
         Sees(Solenoid, 12, No),
         Sees(Compressor, 14, Off),
         Allows(Defrost, 12, Yes, No),
+        AtLeast(BoxOverCall, 0, 20).Proving(),
         AtMost(SettingExcess, 1.2, 0.4).Proving(),
         AtLeast(RestingTd, 5, 1.5),
         AtMost(HighSideOverAmbient, 10, 1),
