@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Understanding;
+using Assistant.Dialogue.Visits;
 using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
 
@@ -31,6 +32,9 @@ public sealed class QuestionAnswerer(PhraseBook phrases)
 
     /// <summary>The questions that can be answered, in the contract's spelling.</summary>
     public static IEnumerable<string> Known => Questions.Keys;
+
+    /// <summary>The answer on a visit, with its repeated readings; null where the message is no question that is known here.</summary>
+    public Answer? Answer(Understood understood, VisitState state) => Answer(understood, state.Facts, state.Units, VisitCourse.Of(state));
 
     /// <summary>The answer, or null where the message is no question that is known here.</summary>
     /// <param name="facts">What the visit knows; the question's own numbers go before it.</param>
