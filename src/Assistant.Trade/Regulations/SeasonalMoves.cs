@@ -15,7 +15,8 @@ public static class SeasonalMoves
     {
         var lots = new List<(DateOnly On, Mass Left)>();
         var moves = ImmutableArray.CreateBuilder<SeasonalMove>();
-        foreach (var happened in events.OrderBy(e => e.On).ThenBy(e => e is RefrigerantRemoved ? 0 : 1))
+        // What came out and went back on one day is no change of season.
+        foreach (var happened in events.OrderBy(e => e.On).ThenBy(e => e is RefrigerantRemoved ? 1 : 0))
         {
             if (happened is RefrigerantRemoved { ForTheSeason: true } removed)
             {
@@ -25,7 +26,7 @@ public static class SeasonalMoves
             {
                 lots.RemoveAll(l => l.On.AddMonths(withinMonths) < added.On);
                 var held = Mass.FromKilograms(lots.Sum(l => l.Left.Kilograms));
-                var proven = held > Mass.Zero && Limits.AtLeast(held.Kilograms, added.Amount.Kilograms);
+                var proven = Limits.AtLeast(held.Kilograms, added.Amount.Kilograms);
                 moves.Add(new SeasonalMove(added, held, proven));
                 if (proven)
                 {

@@ -32,8 +32,8 @@ public class LeakInspectionsTests
     }
 
     [Fact]
-    public void An_inspection_before_the_repair_was_proven_does_not_count() =>
-        Assert.Equal(Day("2026-06-18"), Findings(600, ApplianceUse.CommercialRefrigeration, "2026-04-01", new LeakInspected(Day("2026-03-18"))).Due(RegulationCode.InspectQuarterlyBy));
+    public void An_inspection_no_later_than_the_proof_does_not_count() =>
+        Assert.Equal(Day("2026-12-31"), Findings(100, ApplianceUse.CommercialRefrigeration, "2026-04-01", new LeakInspected(Day("2026-03-18"))).Due(RegulationCode.InspectYearlyBy));
 
     [Theory]
     [InlineData("2027-03-18", true)]

@@ -88,6 +88,14 @@ public class LeakRateCourseTests
         Assert.Equal([8, 15, 4], rates.Select(r => Math.Round(r.Rate.Percent, 9)));
     }
 
+    // A proof of the same day is of the leak before: the 7 lb of its day count with the 8 lb.
+    [Fact]
+    public void A_proof_of_the_day_does_not_hide_the_addition_of_the_day()
+    {
+        var rates = LeakRateCourse.Of(Pounds("R448A", 100), [Added("2026-02-01", 8), FollowUp("2026-05-01"), Added("2026-05-01", 7)], HfcRule, LeakRateMethod.Rolling, Day("2026-12-31"));
+        Assert.Equal([8, 15], rates.Select(r => Math.Round(r.Rate.Percent, 9)));
+    }
+
     [Fact]
     public void What_happened_later_is_left_out() =>
         Assert.Single(LeakRateCourse.Of(Pounds("R448A", 100), [Added("2026-02-01", 8), Added("2026-05-01", 7)], HfcRule, LeakRateMethod.Annualising, Day("2026-04-30")));

@@ -30,6 +30,10 @@ public class SeasonalMovesTests
         Assert.False(Moves(Removed("2026-04-20", 40, forTheSeason: false), Added("2026-10-20", 10, AdditionReason.Seasonal)).Single().IsProven);
 
     [Fact]
+    public void What_came_out_and_went_back_on_one_day_is_no_change_of_season() =>
+        Assert.False(Moves(Removed("2026-04-20", 40), Added("2026-04-20", 40, AdditionReason.Seasonal)).Single().IsProven);
+
+    [Fact]
     public void What_is_put_back_can_be_put_back_only_once()
     {
         var moves = Moves(Removed("2026-04-20", 40), Added("2026-10-20", 30, AdditionReason.Seasonal), Added("2026-11-20", 10.01, AdditionReason.Seasonal));
