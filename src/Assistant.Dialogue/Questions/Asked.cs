@@ -34,6 +34,9 @@ internal sealed class Asked(PhraseBook book, Understood understood, FactSet know
 
     private string? RefrigerantName => Arguments.Refrigerant ?? Facts.Word(FactCatalogue.Refrigerant);
 
+    /// <summary>True where a number in the question was named as this fact.</summary>
+    public bool Names(Fact fact) => Arguments.Numbers.Any(n => n.Fact == fact);
+
     /// <summary>The pressure in the question, else the first of these facts that is known.</summary>
     public AbsolutePressure? Pressure(params ReadOnlySpan<Fact> facts)
     {
@@ -53,7 +56,7 @@ internal sealed class Asked(PhraseBook book, Understood understood, FactSet know
 
     /// <summary>A difference named as this fact in the question, else the fact; never an unnamed one, which "degrees" would make of a temperature.</summary>
     public TemperatureDifference? NamedDifference(Fact fact) =>
-        Arguments.Numbers.Any(n => n.Fact == fact) && Said(Dimension.TemperatureDifference, [fact]) is { } kelvins ? new(kelvins) : Facts.Difference(fact);
+        Names(fact) && Said(Dimension.TemperatureDifference, [fact]) is { } kelvins ? new(kelvins) : Facts.Difference(fact);
 
     public Mass? Mass(params ReadOnlySpan<Fact> facts) =>
         Said(Dimension.Mass, facts) is { } kilograms ? UnitsNet.Mass.FromKilograms(kilograms) : First<Mass>(facts, fact => Known(fact, Dimension.Mass) is { } kg ? UnitsNet.Mass.FromKilograms(kg) : null);

@@ -11,7 +11,7 @@ internal static class CylinderQuestion
 {
     public static Answer Answer(Asked asked)
     {
-        var capacity = asked.Said(Dimension.Mass) is { } water && !asked.Arguments.Numbers.Any(n => n.Fact == FactCatalogue.CylinderWeight || n.Fact == FactCatalogue.CylinderTare)
+        var capacity = asked.Said(Dimension.Mass) is { } water && !asked.Names(FactCatalogue.CylinderWeight) && !asked.Names(FactCatalogue.CylinderTare)
             ? Mass.FromKilograms(water)
             : (Mass?)null;
         if (capacity is { } tank)
@@ -27,7 +27,7 @@ internal static class CylinderQuestion
         };
     }
 
-    private static Mass? Tare(Asked asked) => asked.Arguments.Numbers.Any(n => n.Fact == FactCatalogue.CylinderTare)
+    private static Mass? Tare(Asked asked) => asked.Names(FactCatalogue.CylinderTare)
         ? asked.Mass(FactCatalogue.CylinderTare)
         : asked.Known(FactCatalogue.CylinderTare, Dimension.Mass) is { } kg ? Mass.FromKilograms(kg) : null;
 

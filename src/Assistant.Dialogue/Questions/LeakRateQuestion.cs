@@ -1,3 +1,4 @@
+using Assistant.Dialogue.Replies;
 using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
 using Assistant.Trade.Sums;
@@ -27,6 +28,12 @@ internal static class LeakRateQuestion
         }
 
         var days = asked.Said(Dimension.Time) is { } seconds ? Math.Max(1, (int)Math.Round(seconds / 86_400)) : (int?)null;
+        if (days is null && asked.Arguments.Numbers.Any(n => n.Unit is null && n.Fact is null))
+        {
+            // "In two months": a time that was not understood must not become a year.
+            return new(Phrase.Empty, [], asked.Say("answer.leak-rate.needs-days"));
+        }
+
         var rate = AnnualLeakRate.Annualising(Mass.FromKilograms(put), Mass.FromKilograms(charge.Value), days ?? Year);
         return Asked.Because(
             asked.Say("answer.leak-rate", ("rate", Amount.Ratio(rate.DecimalFractions))),
@@ -37,5 +44,5 @@ internal static class LeakRateQuestion
     }
 
     private static double? Named(Asked asked, Fact fact) =>
-        asked.Arguments.Numbers.Any(n => n.Fact == fact) ? asked.Said(Dimension.Mass, fact) : null;
+        asked.Names(fact) ? asked.Said(Dimension.Mass, fact) : null;
 }

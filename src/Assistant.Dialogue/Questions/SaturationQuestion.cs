@@ -20,7 +20,7 @@ internal static class SaturationQuestion
             return PressureOf(asked, refrigerant, new(degrees));
         }
 
-        return asked.Pressure(FactCatalogue.SuctionPressure, FactCatalogue.SuctionPressureAtEvaporator, FactCatalogue.DischargePressure) is { } pressure
+        return (asked.Pressure() ?? asked.Pressure(FactCatalogue.SuctionPressure, FactCatalogue.SuctionPressureAtEvaporator, FactCatalogue.DischargePressure)) is { } pressure
             ? TemperatureOf(asked, refrigerant, pressure)
             : asked.Needs(FactCatalogue.SuctionPressure);
     }

@@ -18,15 +18,15 @@ internal static class SuperheatQuestion
 
     public static Answer Answer(Asked asked)
     {
-        var atBulb = asked.Temperature(FactCatalogue.SuctionLineTemperatureAtBulb);
-        if ((atBulb ?? asked.Facts.Temperature(FactCatalogue.SuctionLineTemperatureAtCompressor)) is not { } line)
+        var atCompressor = asked.Names(FactCatalogue.SuctionLineTemperatureAtCompressor) || asked.Temperature(FactCatalogue.SuctionLineTemperatureAtBulb) is null;
+        var place = atCompressor ? FactCatalogue.SuctionLineTemperatureAtCompressor : FactCatalogue.SuctionLineTemperatureAtBulb;
+        if (asked.Temperature(place) is not { } line)
         {
             return asked.Facts.Difference(FactCatalogue.Superheat) is { } said
                 ? Judged(asked, said, false, [])
                 : asked.Needs(FactCatalogue.SuctionLineTemperatureAtBulb);
         }
 
-        var atCompressor = atBulb is null;
         if (Dew(asked, atCompressor, out var missing) is not { } dew)
         {
             return missing;

@@ -86,6 +86,10 @@ public sealed class ChargeQuestionTests
         Assert.NotNull(new Call("leak-rate").Answered().Needs);
     }
 
+    [Fact]
+    public void A_time_that_was_not_understood_does_not_become_a_year() =>
+        Assert.Contains("How many days", new Call("leak-rate").Knowing(FactCatalogue.FullCharge, 30, UnitOfMeasure.Pound).With(3, UnitOfMeasure.Pound).With(2, null).Answered().Needs!.Full, StringComparison.Ordinal);
+
     // ASHRAE 34 from memory: R-290 9.5 g/m3; 0.5 kg in 50 m3 are 10, 0.3 kg are 6.
     [Theory]
     [InlineData(0.5, "CAUTION: if it all leaked out the room would hold 10 g/m3, above the limit of 9.5 g/m3.")]

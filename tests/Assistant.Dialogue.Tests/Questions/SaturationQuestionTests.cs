@@ -44,6 +44,12 @@ public sealed class SaturationQuestionTests
         Assert.Equal("R134a at 10 psig: 7 °F saturated.", new Call("saturation") { Refrigerant = "R134a" }.With(10, null, FactCatalogue.SuctionPressure).Said());
 
     [Fact]
+    public void Whatever_the_pressure_in_the_question_was_named_it_goes_first() =>
+        Assert.Equal(
+            "R134a at 10 psig: 7 °F saturated.",
+            new Call("saturation") { Refrigerant = "R134a" }.Knowing(FactCatalogue.SuctionPressure, 30, UnitOfMeasure.Psig).With(10, UnitOfMeasure.Psig, FactCatalogue.StandingPressure).Said());
+
+    [Fact]
     public void Without_a_refrigerant_or_a_pressure_one_line_asks_for_it()
     {
         Assert.Equal(Need(FactCatalogue.Refrigerant), new Call("saturation").With(10, UnitOfMeasure.Psig).Answered().Needs?.Full);

@@ -53,6 +53,13 @@ public sealed class SuperheatQuestionTests
             StringComparison.Ordinal);
 
     [Fact]
+    public void A_suction_line_named_in_the_question_is_at_the_compressor_whatever_the_bulb_reads() =>
+        Assert.Matches(
+            "^Superheat 33 °F at the compressor: enough",
+            R134a.Knowing(FactCatalogue.SuctionLineTemperatureAtBulb, 15, UnitOfMeasure.Fahrenheit).With(10, UnitOfMeasure.Psig, FactCatalogue.SuctionPressure)
+                .With(40, UnitOfMeasure.Fahrenheit, FactCatalogue.SuctionLineTemperatureAtCompressor).Said());
+
+    [Fact]
     public void Below_zero_the_readings_are_questioned_and_nothing_is_judged()
     {
         var said = R134a.Knowing(FactCatalogue.Application, "cooler").Knowing(FactCatalogue.SuctionPressure, 30, UnitOfMeasure.Psig).Knowing(FactCatalogue.SuctionLineTemperatureAtBulb, 20, UnitOfMeasure.Fahrenheit).Said();
