@@ -1,73 +1,53 @@
+using Assistant.Dialogue.Understanding.Analysis;
 using Assistant.Dialogue.Understanding.Lexicons;
-using Assistant.Dialogue.Understanding.Text;
-using Assistant.Trade.Facts;
-using Assistant.Trade.Quantities;
 
 namespace Assistant.Dialogue.Understanding;
 
-/// <summary>Turns what a technician says or types into readings, observations, a command or a question. Pure; never throws.</summary>
-public sealed class Understander(Lexicon lexicon)
+/// <summary>Turns what a technician says or types into readings, observations, a command or a question. Pure and safe from several threads; never throws.</summary>
+public sealed class Understander
 {
+    /// <summary>Nothing beyond this is read: no message of a technician is longer.</summary>
+    private const int LongestText = 10_000;
+
+    private readonly Lexicon lexicon;
+    private readonly CommandReader commands;
+    private readonly QuestionReader questions;
+    private readonly AnswerReader answers;
+
+    public Understander(Lexicon lexicon)
+    {
+        this.lexicon = lexicon;
+        commands = new(lexicon);
+        questions = new(lexicon);
+        answers = new(lexicon);
+    }
+
+    /// <summary>What a message says in the light of what was just asked and of the site's units. What it leaves open is said in <see cref="Understood.Clarify"/>.</summary>
     public Understood Understand(string text, UnderstandingContext context)
     {
-        var tokens = Tokenizer.Cut(text, lexicon.Words);
-        return context.Expected is { } fact && Plain(text, tokens, fact, context.Units) is { } value
-            ? Understood.Unknown with
-            {
-                Intent = Intent.Answer,
-                Readings = value is Reading reading ? [reading] : [],
-                Observations = value is Observation observation ? [observation] : [],
-            }
-            : Understood.Unknown;
-    }
-
-    private FactValue? Plain(string text, List<Token> tokens, Fact fact, UnitSystem units)
-    {
-        if (!fact.IsQuantity)
+        var message = Message.Read(text.Length <= LongestText ? text : text[..LongestText], lexicon);
+        if (message.IsCode || message.Tokens.Count == 0)
         {
-            var said = new string([.. text.Where(char.IsLetterOrDigit)]);
-            var choices = fact == FactCatalogue.Refrigerant ? lexicon.Refrigerants.ByNumber.Values.SelectMany(l => l.Select(d => d.Designation)) : fact.Choices;
-            var choice = choices.FirstOrDefault(c => said.Equals(new string([.. c.Where(char.IsLetterOrDigit)]), StringComparison.OrdinalIgnoreCase));
-            return choice is null ? null : new Observation(fact, choice);
+            return Understood.Unknown;
         }
 
-        var at = 0;
-        var negative = tokens.Count > 0 && tokens[0].IsWord(lexicon.Signs.Dash);
-        var total = 0.0;
-        UnitOfMeasure? first = null;
-        for (at = negative ? 1 : 0; at < tokens.Count;)
+        if (commands.Read(message) is { } command)
         {
-            var number = lexicon.NumberReader.Read(text, tokens, at, _ => false);
-            if (!number.Found || number.Open != Numbers.NumberOpen.No)
-            {
-                return null;
-            }
-
-            at = number.End;
-            at += lexicon.Units.Units.LongestAt(tokens, at, out var words);
-            var unit = words.Select(w => w.Unit).FirstOrDefault(u => u is null || Fits(fact.Kind, u.Dimension)) ?? Default(fact.Kind, units);
-            if (unit is null)
-            {
-                return null;
-            }
-
-            total += first is null ? number.Value : first.FromCanonical(unit.ToCanonical(number.Value));
-            first ??= unit;
+            return Understood.Unknown with { Intent = Intent.Command, Command = command };
         }
 
-        return first is null ? null : new Reading(fact, negative ? -total : total, first);
+        if (questions.Find(message, context.Expected) is not { } question)
+        {
+            return Answer(answers.Read(message, 0, message.Tokens.Count, context));
+        }
+
+        var told = question.Start == 0 ? Told.Nothing : answers.Read(message, 0, question.Start, context);
+        return question.Question is null
+            ? Answer(told)
+            : Answer(told) with { Intent = Intent.Question, Question = question.Question, Arguments = questions.Arguments(message, question, context.Units) };
     }
 
-    private static bool Fits(FactKind kind, Dimension dimension) =>
-        kind.ToString() == dimension.ToString() || (kind == FactKind.TemperatureOrPressure && dimension is Dimension.Temperature or Dimension.Pressure);
-
-    private static UnitOfMeasure? Default(FactKind kind, UnitSystem units) => kind switch
-    {
-        FactKind.Pressure => units == UnitSystem.Us ? UnitOfMeasure.Psig : UnitOfMeasure.Bar,
-        FactKind.Temperature => units == UnitSystem.Us ? UnitOfMeasure.Fahrenheit : UnitOfMeasure.Celsius,
-        FactKind.TemperatureDifference => units == UnitSystem.Us ? UnitOfMeasure.FahrenheitDifference : UnitOfMeasure.KelvinDifference,
-        FactKind.Mass => units == UnitSystem.Us ? UnitOfMeasure.Pound : UnitOfMeasure.Kilogram,
-        FactKind.Current => UnitOfMeasure.Ampere,
-        _ => null,
-    };
+    private static Understood Answer(Told told) => told.IsNothing
+        ? Understood.Unknown
+        : Understood.Unknown with { Intent = Intent.Answer, Readings = [.. told.Readings], Observations = [.. told.Observations], Clarify = told.Open };
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Assistant.Dialogue.Files;
 using Assistant.Dialogue.Understanding.Numbers;
 using Assistant.Dialogue.Understanding.Text;
@@ -11,14 +10,29 @@ namespace Assistant.Dialogue.Understanding.Lexicons;
 /// </summary>
 public sealed class Lexicon
 {
-    private Lexicon(WordTable words, NumbersPart numbers, UnitsPart units, RefrigerantsPart refrigerants)
+    private Lexicon(WordTable words, Func<string, LexiconFile> file)
     {
         Words = words;
         Signs = new(words);
-        Numbers = numbers;
-        Units = units;
-        Refrigerants = refrigerants;
-        NumberReader = new(numbers.Vocabulary, Signs);
+        Numbers = new(file("numbers.yaml"));
+        Units = new(file("units.yaml"));
+        Refrigerants = new(file("refrigerants.yaml"), words);
+        Facts = new(file("facts.yaml"));
+        Values = new(file("values.yaml"));
+        Cues = new(file("cues.yaml"));
+        Commands = new(file("commands.yaml"), words);
+        Questions = new(file("questions.yaml"));
+        Filling = new(file("words.yaml"));
+        Numbers.Read();
+        Units.Read();
+        Refrigerants.Read();
+        Facts.Read();
+        Values.Read();
+        Cues.Read();
+        Commands.Read();
+        Questions.Read();
+        Filling.Read();
+        NumberReader = new(Numbers.Vocabulary, Signs);
     }
 
     internal WordTable Words { get; }
@@ -31,6 +45,18 @@ public sealed class Lexicon
 
     internal RefrigerantsPart Refrigerants { get; }
 
+    internal FactsPart Facts { get; }
+
+    internal ValuesPart Values { get; }
+
+    internal CuesPart Cues { get; }
+
+    internal CommandsPart Commands { get; }
+
+    internal QuestionsPart Questions { get; }
+
+    internal WordsPart Filling { get; }
+
     internal NumberReader NumberReader { get; }
 
     /// <summary>Reads the files of the lexicon; each is known by its name (numbers.yaml, units.yaml and so on) and must be there.</summary>
@@ -38,29 +64,25 @@ public sealed class Lexicon
     public static Lexicon Load(IEnumerable<DialogFile> files)
     {
         var words = new WordTable();
-        var byName = files.ToDictionary(f => System.IO.Path.GetFileName(f.Path), StringComparer.Ordinal);
+        var byName = files.ToDictionary(f => Path.GetFileName(f.Path), StringComparer.Ordinal);
         var defects = new List<DialogDefect>();
+        var read = new List<DialogYaml>();
 
-        T Part<T>(string name, Func<LexiconFile, T> make, Action<T> read)
+        LexiconFile Open(string name)
         {
-            var known = byName.TryGetValue(name, out var file);
-            var yaml = new DialogYaml(file ?? new(name, "{}"));
-            if (!known)
+            if (!byName.TryGetValue(name, out var file))
             {
                 defects.Add(new(DefectKind.MissingField, name, 1, "file", $"the lexicon has no {name}"));
             }
 
-            var part = make(new(yaml, yaml.Root(), words));
-            read(part);
-            defects.AddRange(yaml.Defects);
-            return part;
+            var yaml = new DialogYaml(file ?? new(name, "{}"));
+            read.Add(yaml);
+            return new(yaml, yaml.Root(), words);
         }
 
-        var numbers = Part("numbers.yaml", f => new NumbersPart(f), p => p.Read());
-        var units = Part("units.yaml", f => new UnitsPart(f), p => p.Read());
-        var refrigerants = Part("refrigerants.yaml", f => new RefrigerantsPart(f, words), p => p.Read());
-        var lexicon = new Lexicon(words, numbers, units, refrigerants);
+        var lexicon = new Lexicon(words, Open);
         words.Closed = true;
-        return defects.Count == 0 ? lexicon : throw new DialogDataException([.. defects.ToImmutableArray()]);
+        defects.AddRange(read.SelectMany(y => y.Defects));
+        return defects.Count == 0 ? lexicon : throw new DialogDataException([.. defects]);
     }
 }

@@ -50,7 +50,10 @@ internal sealed class LexiconFile(DialogYaml yaml, YamlMappingNode root, WordTab
     public string? Text(YamlMappingNode map, string key, string field) => yaml.Text(map, key, field);
 
     /// <summary>The texts of a list field as they stand.</summary>
-    public IEnumerable<(string Text, YamlNode At)> Plain(string field) => yaml.Texts(root, field, field).Select(n => (n.Value ?? "", (YamlNode)n));
+    public IEnumerable<(string Text, YamlNode At)> Plain(string field) => Plain(root, field, field);
+
+    public IEnumerable<(string Text, YamlNode At)> Plain(YamlMappingNode map, string key, string field) =>
+        yaml.Texts(map, key, field).Select(n => (n.Value ?? "", (YamlNode)n));
 
     /// <summary>The single words of a list field of the file.</summary>
     public IEnumerable<(int Word, string Text, YamlNode At)> Words(string field) => Words(root, field, field);

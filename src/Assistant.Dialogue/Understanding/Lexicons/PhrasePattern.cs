@@ -6,7 +6,7 @@ namespace Assistant.Dialogue.Understanding.Lexicons;
 /// </summary>
 internal static class PhrasePattern
 {
-    private const int MostPhrases = 2000;
+    private const int MostPhrases = 5000;
 
     /// <exception cref="FormatException">A bracket is not closed, or the pattern stands for too many phrases.</exception>
     public static IReadOnlyList<string> Expand(string pattern)

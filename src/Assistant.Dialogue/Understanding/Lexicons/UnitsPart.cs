@@ -12,9 +12,12 @@ internal sealed class UnitsPart(LexiconFile file)
 
     public HashSet<int> Thousands { get; } = [];
 
+    /// <summary>"in C", "to psi", "how many psi": what stands before the unit a conversion asks for.</summary>
+    public HashSet<int> TargetMarks { get; } = [];
+
     public void Read()
     {
-        file.AllowOnly("units", "degrees", "thousands");
+        file.AllowOnly("units", "degrees", "thousands", "asked-for");
         foreach (var entry in file.Maps("units"))
         {
             var symbol = file.Text(entry, "units", "unit") ?? "";
@@ -37,6 +40,7 @@ internal sealed class UnitsPart(LexiconFile file)
             Units.Add(phrase, new(null));
         }
 
+        TargetMarks.UnionWith(file.Words("asked-for").Select(w => w.Word));
         Thousands.UnionWith(file.Words("thousands").Select(w => w.Word));
     }
 

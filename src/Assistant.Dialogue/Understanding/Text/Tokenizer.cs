@@ -56,7 +56,7 @@ internal static class Tokenizer
             return Digits(text, at, space);
         }
 
-        if (char.IsLetter(c) || char.IsDigit(c))
+        if ((char.IsLetter(c) && c != 'º') || char.IsDigit(c))
         {
             return new(TokenKind.Foreign, -1, at, at + 1, space);
         }

@@ -1,0 +1,46 @@
+using Assistant.Dialogue.Understanding.Lexicons;
+using Assistant.Trade.Facts;
+
+namespace Assistant.Dialogue.Understanding.Analysis;
+
+/// <summary>What was told in a stretch of a message.</summary>
+internal sealed record Told(IReadOnlyList<Reading> Readings, IReadOnlyList<Observation> Observations, Clarify? Open)
+{
+    public static Told Nothing { get; } = new([], [], null);
+
+    public bool IsNothing => Readings.Count == 0 && Observations.Count == 0 && Open is null;
+}
+
+/// <summary>Reads what is told: the numbers with their names, the unnamed ones for what was asked, and what was observed.</summary>
+internal sealed class AnswerReader(Lexicon lexicon)
+{
+    private readonly ItemReader itemReader = new(lexicon);
+    private readonly OpenNumbers openNumbers = new(lexicon);
+    private readonly StrayNumbers strays = new(lexicon);
+    private readonly ObservationReader observations = new(lexicon);
+
+    public Told Read(Message message, int start, int end, UnderstandingContext context)
+    {
+        var items = itemReader.Read(message, start, end, context.Expected);
+        openNumbers.Mark(message, items);
+        strays.Remove(message, items, context.Expected);
+        var denied = Superseding.Apply(items, context.Expected);
+        var (nameOf, ambiguous) = Naming.Assign(items, context.Expected);
+        var readings = new ReadingCollector(items, context);
+        var unnamed = readings.TakeNamed(nameOf, ambiguous, lexicon);
+        var observed = observations.Read(Unspoken(items, nameOf), context.Expected);
+        new UnnamedNumbers(items, readings, context).Take(unnamed);
+        if (denied)
+        {
+            readings.LeaveOpen(Clarify.Value);
+        }
+
+        var open = readings.Open ?? (observed.AnyOpen ? Clarify.Value : null);
+        var told = new Told(readings.Readings, [.. observed.Clear], open);
+        return told.IsNothing ? told with { Open = Silence.Open(items, context.Expected, observed) } : told;
+    }
+
+    // A word that named a number's fact observes nothing besides ("freezer is at -10").
+    private static List<Item> Unspoken(List<Item> items, Dictionary<int, int> nameOf) =>
+        nameOf.Count == 0 ? items : [.. items.Select((item, i) => nameOf.ContainsValue(i) ? item with { Values = [], Counts = [] } : item)];
+}

@@ -1,0 +1,277 @@
+using Assistant.Dialogue.Understanding.Lexicons;
+using Assistant.Trade.Facts;
+
+namespace Assistant.Dialogue.Understanding.Analysis;
+
+/// <summary>
+/// Decides which number belongs to which name: "suction 10 head 117" and "10 on the low side, 117 on the high side". Each name takes
+/// the number before or after it or none; the choice with the least strain wins, and where two are nearly as good the value is open.
+/// </summary>
+internal sealed class Naming
+{
+    private const double UnnamedNumber = 1.5;
+    private const double NumberlessName = 2.5;
+    private const double NumberBefore = 0.5;
+    private const double NumberBeforeJoined = 0.1;
+    private const double AcrossPause = 1.2;
+    private const double AcrossAnd = 0.6;
+    private const double WrongUnit = 2;
+
+    /// <summary>Two readings of a message nearer than this are not told apart.</summary>
+    private const double Margin = 0.35;
+
+    private const int MostNames = 10;
+
+    private readonly List<Item> items;
+    private readonly Fact? expected;
+    private readonly List<int> names = [];
+    private readonly int[] chosen;
+    private readonly int[] best;
+    private double bestCost = double.MaxValue;
+    private double secondCost = double.MaxValue;
+
+    private Naming(List<Item> items, Fact? expected, int from, int to)
+    {
+        this.items = items;
+        this.expected = expected;
+        for (var i = from; i < to; i++)
+        {
+            if (items[i].NamesQuantity && names.Count < MostNames)
+            {
+                names.Add(i);
+            }
+        }
+
+        chosen = new int[names.Count];
+        best = new int[names.Count];
+    }
+
+    /// <summary>For each number item that is named, the name's item; and the numbers whose name is open.</summary>
+    public static (Dictionary<int, int> NameOf, bool Ambiguous) Assign(List<Item> items, Fact? expected)
+    {
+        var all = new Dictionary<int, int>();
+        var ambiguous = false;
+        for (var from = 0; from < items.Count;)
+        {
+            var to = from;
+            while (to < items.Count && items[to].Mark != ItemMark.Stop)
+            {
+                to++;
+            }
+
+            ambiguous |= new Naming(items, expected, from, to).Sentence(from, to, all);
+            from = to + 1;
+        }
+
+        return (all, ambiguous);
+    }
+
+    private bool Sentence(int from, int to, Dictionary<int, int> all)
+    {
+        if (names.Count == 0)
+        {
+            return false;
+        }
+
+        var numbers = 0;
+        for (var i = from; i < to; i++)
+        {
+            numbers += items[i].Number is null ? 0 : 1;
+        }
+
+        if (numbers == 0)
+        {
+            return false;
+        }
+
+        Choose(0, 0, numbers);
+        for (var n = 0; n < names.Count; n++)
+        {
+            if (best[n] >= 0)
+            {
+                all[best[n]] = names[n];
+            }
+        }
+
+        return secondCost - bestCost < Margin;
+    }
+
+    private void Choose(int name, double cost, int numbers)
+    {
+        if (cost >= secondCost || cost >= bestCost + Margin)
+        {
+            return;
+        }
+
+        if (name == names.Count)
+        {
+            Compare(cost + (UnnamedNumber * (numbers - Distinct())));
+            return;
+        }
+
+        var before = Neighbour(names[name], -1);
+        var after = Neighbour(names[name], 1);
+        if (after >= 0 && IsFree(name, after))
+        {
+            chosen[name] = after;
+            Choose(name + 1, cost + CostOf(names[name], after), numbers);
+        }
+
+        if (before >= 0 && IsFree(name, before))
+        {
+            chosen[name] = before;
+            Choose(name + 1, cost + CostOf(names[name], before), numbers);
+        }
+
+        chosen[name] = -1;
+        Choose(name + 1, cost + (IsToldTwice(name) || Loose(names[name]) || HasChoice(names[name]) ? 0.3 : NumberlessName), numbers);
+    }
+
+    private void Compare(double cost)
+    {
+        if (cost < bestCost)
+        {
+            if (!SameMeaning())
+            {
+                secondCost = bestCost;
+            }
+
+            bestCost = cost;
+            chosen.CopyTo(best, 0);
+        }
+        else if (cost < secondCost && !SameMeaning())
+        {
+            secondCost = cost;
+        }
+    }
+
+    // Two choices that give the same facts to the same numbers are one.
+    private bool SameMeaning()
+    {
+        if (bestCost == double.MaxValue)
+        {
+            return true;
+        }
+
+        for (var n = 0; n < names.Count; n++)
+        {
+            if (chosen[n] != best[n] && !(chosen[n] >= 0 ? Given(best, chosen[n], names[n]) : Given(chosen, best[n], names[n])))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool Given(int[] choice, int number, int name)
+    {
+        for (var n = 0; n < names.Count; n++)
+        {
+            if (choice[n] == number && Same(names[n], name))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private int Distinct()
+    {
+        var count = 0;
+        for (var n = 0; n < chosen.Length; n++)
+        {
+            if (chosen[n] >= 0 && Array.IndexOf(chosen, chosen[n], 0, n) < 0)
+            {
+                count++;
+            }
+        }
+
+        return count;
+    }
+
+    private bool IsFree(int name, int number)
+    {
+        for (var n = 0; n < name; n++)
+        {
+            if (chosen[n] == number && !Same(names[n], names[name]))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool IsToldTwice(int name)
+    {
+        for (var n = 0; n < names.Count; n++)
+        {
+            if (n != name && Same(names[n], names[name]))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool Same(int left, int right) => items[left].Facts.Any(l => l.Fact.IsQuantity && items[right].Facts.Any(r => r.Fact == l.Fact));
+
+    private bool Loose(int name) => items[name].Facts.All(f => f.Loose || !f.Fact.IsQuantity);
+
+    private bool HasChoice(int name) => items[name].Facts.Any(f => !f.Fact.IsQuantity) || items[name].Values.Count > 0;
+
+    // The nearest number on one side, with no other fact's name between.
+    private int Neighbour(int name, int step)
+    {
+        for (var i = name + step; i >= 0 && i < items.Count && items[i].Mark != ItemMark.Stop; i += step)
+        {
+            if (items[i].Number is not null)
+            {
+                return i;
+            }
+
+            if (items[i].Mark == ItemMark.Stray || (items[i].NamesQuantity && !Same(i, name)))
+            {
+                return -1;
+            }
+        }
+
+        return -1;
+    }
+
+    private double CostOf(int name, int number)
+    {
+        var said = items[number].Number!;
+        var cost = number < name ? (number + 1 < name && IsJoint(number, name) ? NumberBeforeJoined : NumberBefore) : 0;
+        var (from, to) = number < name ? (number, name) : (name, number);
+        for (var i = from + 1; i < to; i++)
+        {
+            cost += items[i].Mark switch
+            {
+                ItemMark.Pause => AcrossPause,
+                ItemMark.And or ItemMark.Slash => AcrossAnd,
+                _ => items[i].Has(Cue.Correction) ? 0 : 0.04,
+            };
+        }
+
+        var fits = items[name].Facts.Any(f => f.Fact.IsQuantity && QuantityResolver.Fits(said, f.Fact) && !(f.Loose && expected is not null && f.YieldsTo.Contains(expected)));
+        return fits ? cost : cost + WrongUnit;
+    }
+
+    // "117 on the head", "10 degrees of superheat": only small words between.
+    private bool IsJoint(int number, int name)
+    {
+        for (var i = number + 1; i < name; i++)
+        {
+            if (items[i].IsBreak || items[i].Mark is ItemMark.And or ItemMark.Slash)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+}

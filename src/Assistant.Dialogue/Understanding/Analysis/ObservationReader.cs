@@ -1,0 +1,233 @@
+using Assistant.Dialogue.Understanding.Lexicons;
+using Assistant.Trade.Facts;
+
+namespace Assistant.Dialogue.Understanding.Analysis;
+
+/// <summary>What was observed, clause by clause: the value said, for the fact named in the clause, else the one asked, else the one the words name themselves.</summary>
+internal sealed class ObservationReader(Lexicon lexicon)
+{
+    /// <summary>A message longer than this is a tale: then only what names itself counts.</summary>
+    private const int LongestAnswer = 30;
+
+    public Observed Read(List<Item> items, Fact? expected)
+    {
+        var observed = new Observed();
+        var asked = items.Count <= LongestAnswer ? expected : null;
+        for (var from = 0; from < items.Count;)
+        {
+            var to = from;
+            while (to < items.Count && !items[to].IsBreak && !(to > from && items[to].Has(Cue.Correction) && items[to].YesNo is null))
+            {
+                to++;
+            }
+
+            Clause(items, from, to, asked, observed);
+            if (to < items.Count && items[to].Has(Cue.Correction))
+            {
+                observed.Corrected();
+            }
+
+            from = Math.Max(to, from + 1);
+            if (to < items.Count && items[to].IsBreak)
+            {
+                from = to + 1;
+            }
+        }
+
+        return observed;
+    }
+
+    private void Clause(List<Item> items, int from, int to, Fact? asked, Observed observed)
+    {
+        var freeTalk = IsFreeTalk(items, from, to);
+        for (var i = from; i < to; i++)
+        {
+            var item = items[i];
+            if (item.Has(Cue.Correction) && (i == from || item.Values.Count == 0))
+            {
+                observed.Corrected();
+            }
+
+            if (item.Refrigerant is { } refrigerant)
+            {
+                observed.Add(FactCatalogue.Refrigerant, IsDenied(items, from, i) ? null : refrigerant.Designation, IsDenied(items, from, i));
+            }
+            else if (item.Values.Count > 0)
+            {
+                Value(items, from, to, i, freeTalk ? null : asked, observed);
+            }
+        }
+
+        Counted(items, from, to, freeTalk ? null : asked, observed);
+        if (asked?.Kind == FactKind.YesNo && !freeTalk)
+        {
+            YesNo(items, from, to, asked, observed);
+        }
+    }
+
+    private static void Value(List<Item> items, int from, int to, int at, Fact? asked, Observed observed)
+    {
+        var words = items[at].Values;
+        var denied = IsDenied(items, from, at);
+        if (Named(items, from, to, at, words, asked) is { } named)
+        {
+            Take(named, denied, observed);
+            return;
+        }
+
+        foreach (var word in words)
+        {
+            if (word.Fact == asked && !NamesAnother(items, from, to, asked))
+            {
+                Take(word, denied, observed);
+                return;
+            }
+        }
+
+        foreach (var word in words)
+        {
+            if (word.Alone)
+            {
+                Take(word, denied, observed);
+                return;
+            }
+        }
+    }
+
+    private static void Take(ValueWord word, bool denied, Observed observed) =>
+        observed.Add(word.Fact, denied ? word.Denied : word.Value, denied);
+
+    // The value for a fact named in the clause: the nearest name before it, else the nearest after.
+    private static ValueWord? Named(List<Item> items, int from, int to, int at, IReadOnlyList<ValueWord> words, Fact? asked)
+    {
+        for (var distance = 0; distance < to - from; distance++)
+        {
+            foreach (var i in new[] { at - distance, at + distance })
+            {
+                if (i < from || i >= to)
+                {
+                    continue;
+                }
+
+                ValueWord? found = null;
+                var several = false;
+                foreach (var name in items[i].Facts)
+                {
+                    foreach (var word in words)
+                    {
+                        if (word.Fact != name.Fact || (i == at && !word.Alone && word.Fact != asked))
+                        {
+                            continue;
+                        }
+
+                        several |= found is not null && found.Fact != word.Fact && found.Fact != asked;
+                        found = word.Fact == asked || found is null ? word : found;
+                    }
+                }
+
+                if (found is not null)
+                {
+                    return several && found.Fact != asked ? null : found;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    // Another observed thing is named in the clause: the bare value is of that, not of what was asked.
+    private static bool NamesAnother(List<Item> items, int from, int to, Fact asked)
+    {
+        for (var i = from; i < to; i++)
+        {
+            if (items[i].Facts.Count > 0 && items[i].Values.Count == 0 && items[i].Facts.All(f => f.Fact != asked && !f.Fact.IsQuantity && !f.Loose))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private void Counted(List<Item> items, int from, int to, Fact? asked, Observed observed)
+    {
+        if (CountedReader.Read(items, from, to) is not { } value)
+        {
+            return;
+        }
+
+        var names = new List<Fact>();
+        var others = false;
+        for (var i = from; i < to; i++)
+        {
+            var counted = items[i].Facts.Where(f => lexicon.Values.Counted.Contains(f.Fact)).Select(f => f.Fact).ToList();
+            names.AddRange(counted.Where(f => !names.Contains(f)));
+            others |= counted.Count == 0 && items[i].Facts.Any(f => !f.Loose);
+        }
+
+        if (names.Count == 0 && !others && asked is not null && lexicon.Values.Counted.Contains(asked))
+        {
+            names.Add(asked);
+        }
+
+        if (names.Count > 1 && asked is not null && names.Contains(asked))
+        {
+            names = [asked];
+        }
+
+        if (names.Count == 1)
+        {
+            if (!observed.Has(names[0], from))
+            {
+                observed.Add(names[0], value, false);
+            }
+        }
+        else if (names.Count > 1)
+        {
+            observed.UnnamedValue = true;
+        }
+    }
+
+    private static void YesNo(List<Item> items, int from, int to, Fact asked, Observed observed)
+    {
+        for (var i = from; i < to; i++)
+        {
+            if (items[i].YesNo is { } answer && items[i].Values.All(v => v.Fact != asked) && !observed.Told(asked)
+                && !NamesAnother(items, from, to, asked))
+            {
+                observed.AddAnswer(asked, answer);
+            }
+        }
+    }
+
+    private static bool IsDenied(List<Item> items, int from, int at)
+    {
+        for (var i = at - 1; i >= from && at - i <= 3; i--)
+        {
+            // "no, it is running" retorts; "no ice" and "it is not running" deny.
+            var retort = items[i].YesNo is false && at - i > 1;
+            if (!retort && (items[i].Has(Cue.Not) || (items[i].YesNo is false && items[i].End - items[i].Start > 1)))
+            {
+                return true;
+            }
+
+            if (!items[i].IsPlain && items[i].Facts.Count == 0)
+            {
+                return false;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool IsFreeTalk(List<Item> items, int from, int to)
+    {
+        var strangers = 0;
+        for (var i = from; i < to; i++)
+        {
+            strangers += items[i].Mark == ItemMark.Stranger ? 1 : 0;
+        }
+
+        return strangers * 3 > to - from;
+    }
+}

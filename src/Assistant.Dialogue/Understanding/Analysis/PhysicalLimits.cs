@@ -1,0 +1,42 @@
+using Assistant.Trade.Facts;
+using Assistant.Trade.Quantities;
+
+namespace Assistant.Dialogue.Understanding.Analysis;
+
+/// <summary>What cannot be on a refrigeration site, whatever was heard: such a value is asked back.</summary>
+internal static class PhysicalLimits
+{
+    /// <summary>A perfect vacuum under the standard atmosphere reads -14.7 psig and 29.92 inHg.</summary>
+    private static readonly double LowestGauge = Math.Min(UnitOfMeasure.Psig.ToCanonical(-14.7), UnitOfMeasure.InchesOfMercuryVacuum.ToCanonical(29.92));
+    private static readonly double HighestGauge = UnitOfMeasure.Psig.ToCanonical(1000);
+    private static readonly (double Low, double High) Air = (UnitOfMeasure.Fahrenheit.ToCanonical(-80), UnitOfMeasure.Fahrenheit.ToCanonical(150));
+    private static readonly (double Low, double High) Line = (UnitOfMeasure.Fahrenheit.ToCanonical(-150), UnitOfMeasure.Fahrenheit.ToCanonical(400));
+    private static readonly double WidestDifference = UnitOfMeasure.FahrenheitDifference.ToCanonical(150);
+    private static readonly double AtmosphereInPascals = UnitOfMeasure.Micron.ToCanonical(760_000);
+
+    private static readonly HashSet<Fact> AirTemperatures =
+    [
+        FactCatalogue.BoxTemperature, FactCatalogue.BoxTemperatureCheck, FactCatalogue.Setpoint, FactCatalogue.EvaporatorAirIn,
+        FactCatalogue.EvaporatorAirOut, FactCatalogue.ProductTemperature, FactCatalogue.AmbientTemperature, FactCatalogue.ColdestDesignAmbient,
+        FactCatalogue.CylinderTemperature, FactCatalogue.TestGasTemperature,
+    ];
+
+    public static bool Allow(Reading reading)
+    {
+        // The last digit of a conversion is no reason to ask back.
+        const double Slack = 1e-9;
+        var value = reading.Canonical;
+        bool Within(double low, double high) => value >= low - Slack && value <= high + Slack;
+        return reading.Unit.Dimension switch
+        {
+            Dimension.Pressure => Within(LowestGauge, HighestGauge),
+            Dimension.Temperature when AirTemperatures.Contains(reading.Fact) => Within(Air.Low, Air.High),
+            Dimension.Temperature => Within(Line.Low, Line.High),
+            Dimension.TemperatureDifference => Within(0, WidestDifference),
+            Dimension.Vacuum => value > 0 && value <= AtmosphereInPascals + Slack,
+            Dimension.Length => Within(-500, 6000),
+            Dimension.Volume => value > 0,
+            _ => value >= 0,
+        };
+    }
+}

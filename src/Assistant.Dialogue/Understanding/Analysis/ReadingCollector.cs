@@ -1,0 +1,146 @@
+using Assistant.Dialogue.Understanding.Lexicons;
+using Assistant.Trade.Facts;
+using Assistant.Trade.Quantities;
+
+namespace Assistant.Dialogue.Understanding.Analysis;
+
+/// <summary>Collects the readings of a message, the later value of a fact in place of the earlier, and the first thing left open.</summary>
+internal sealed class ReadingCollector(List<Item> items, UnderstandingContext context)
+{
+    private readonly List<Reading> readings = [];
+
+    public IReadOnlyList<Reading> Readings => readings;
+
+    public Clarify? Open { get; private set; }
+
+    public void LeaveOpen(Clarify open) => Open ??= open;
+
+    public bool Has(Fact fact) => readings.Exists(r => r.Fact == fact);
+
+    public bool HasKind(FactKind kind) => readings.Exists(r => r.Fact.Kind == kind);
+
+    public void Drop(Fact fact) => readings.RemoveAll(r => r.Fact == fact);
+
+    /// <summary>Takes the numbers that are named; gives back those that are not, in order.</summary>
+    public List<int> TakeNamed(Dictionary<int, int> nameOf, bool ambiguous, Lexicon lexicon)
+    {
+        var unnamed = new List<int>();
+        for (var i = 0; i < items.Count; i++)
+        {
+            if (items[i].Number is not { } number)
+            {
+                continue;
+            }
+
+            var fact = nameOf.TryGetValue(i, out var name) ? FactOf(items[name], number) : ByUnit(number, lexicon);
+            if (fact is null)
+            {
+                unnamed.Add(i);
+            }
+            else if (ambiguous)
+            {
+                LeaveOpen(Clarify.Value);
+            }
+            else
+            {
+                Take(number, Placed(fact, i, nameOf.TryGetValue(i, out name) ? name : i));
+            }
+        }
+
+        return unnamed;
+    }
+
+    public void Take(SaidNumber number, Fact fact)
+    {
+        var (reading, open) = QuantityResolver.Resolve(number, fact, context.Units);
+        if (reading is not null && MixesUnits(number, fact))
+        {
+            (reading, open) = (null, Clarify.Unit);
+        }
+
+        Drop(fact);
+        if (reading is not null)
+        {
+            readings.Add(reading);
+        }
+        else
+        {
+            LeaveOpen(open ?? Clarify.Value);
+        }
+    }
+
+    // A bare number beside one with a unit that is not the site's: the bare one may be in that unit too.
+    private bool MixesUnits(SaidNumber number, Fact fact)
+    {
+        if (!number.IsBare)
+        {
+            return false;
+        }
+
+        foreach (var item in items)
+        {
+            if (item.Number is { IsBare: false, Open: null } other && QuantityResolver.Fits(other, fact)
+                && QuantityResolver.Resolve(other, fact, context.Units).Reading is { } said
+                && QuantityResolver.Resolve(number, fact, context.Units).Reading is { } bare && said.Unit != bare.Unit && !SameScale(said.Unit, bare.Unit))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool SameScale(UnitOfMeasure left, UnitOfMeasure right) =>
+        left.Dimension is Dimension.Mass or Dimension.Time || (left == UnitOfMeasure.InchesOfMercuryVacuum && right == UnitOfMeasure.Psig);
+
+    private Fact? FactOf(Item name, SaidNumber number)
+    {
+        var quantities = name.Facts.Where(f => f.Fact.IsQuantity).ToList();
+        var fact = quantities[0];
+        if (!fact.Loose)
+        {
+            return fact.Fact;
+        }
+
+        if (context.Expected is { } asked && fact.YieldsTo.Contains(asked))
+        {
+            return null;
+        }
+
+        return QuantityResolver.Fits(number, fact.Fact) && !(context.Expected?.Kind == FactKind.Vacuum && fact.Fact.Kind == FactKind.Current)
+            ? fact.Fact
+            : null;
+    }
+
+    // "8.2 amps" names itself, unless another current was asked.
+    private Fact? ByUnit(SaidNumber number, Lexicon lexicon)
+    {
+        foreach (var unit in number.Units)
+        {
+            if (!unit.Everyday && unit.Unit is { } said && lexicon.Facts.NamedByUnit.TryGetValue(said.Symbol, out var fact))
+            {
+                return context.Expected?.Kind == fact.Kind ? context.Expected : fact;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The fact as the place beside it turns it: "at the coil".</summary>
+    public Fact Placed(Fact fact, int number, int name)
+    {
+        foreach (var at in new[] { number, name })
+        {
+            for (var i = at + 1; i < items.Count && i <= at + 2 && !items[i].IsBreak; i++)
+            {
+                if (items[i].Place is { } turns && turns.TryGetValue(fact, out var turned))
+                {
+                    return turned;
+                }
+            }
+        }
+
+        // "suction line" is the bulb's where the bulb was asked.
+        return context.Expected == FactCatalogue.SuctionLineTemperatureAtBulb && fact == FactCatalogue.SuctionLineTemperatureAtCompressor ? context.Expected : fact;
+    }
+}

@@ -1,0 +1,114 @@
+using Assistant.Dialogue.Understanding.Lexicons;
+using Assistant.Dialogue.Understanding.Text;
+using Assistant.Trade.Facts;
+using Assistant.Trade.Quantities;
+
+namespace Assistant.Dialogue.Understanding.Analysis;
+
+/// <summary>Takes out the numbers that are no readings: order numbers, counts, times of day, money, volts, free talk.</summary>
+internal sealed class StrayNumbers(Lexicon lexicon)
+{
+    public void Remove(Message message, List<Item> items, Fact? expected)
+    {
+        for (var i = 0; i < items.Count; i++)
+        {
+            if (items[i].Number is not { } number)
+            {
+                continue;
+            }
+
+            if (IsStray(message, items, i, number, expected))
+            {
+                items[i] = items[i] with { Number = null, Mark = ItemMark.Stray };
+            }
+            else
+            {
+                items[i] = items[i] with { Number = number with { AmongStrangers = AmongStrangers(items, i) } };
+            }
+        }
+    }
+
+    private bool IsStray(Message message, List<Item> items, int at, SaidNumber number, Fact? expected)
+    {
+        var item = items[at];
+        var before = at > 0 ? items[at - 1] : null;
+        var after = at + 1 < items.Count ? items[at + 1] : null;
+        if (before is { Mark: ItemMark.Clock } || after is { Mark: ItemMark.Clock } || (after?.Has(Cue.Clock) ?? false) || (before?.Has(Cue.Clock) ?? false))
+        {
+            return true;
+        }
+
+        if (IsOfNoFact(number, expected, items) || (after?.Has(Cue.Ago) ?? false))
+        {
+            return true;
+        }
+
+        if (item.Start > 0 && message.Tokens[item.Start - 1] is { Kind: TokenKind.Symbol } sign && (sign.IsWord(lexicon.Signs.Dollar) || sign.IsWord(lexicon.Commands.NumberSlot)))
+        {
+            return true;
+        }
+
+        if (!number.IsBare)
+        {
+            return false;
+        }
+
+        return IsLabelled(items, at) || (after is not null && CountedBy(after));
+    }
+
+    // Volts, percent and times, unless the fact is asked or named.
+    private static bool IsOfNoFact(SaidNumber number, Fact? expected, List<Item> items)
+    {
+        foreach (var unit in number.Units)
+        {
+            if (unit.Unit?.Dimension is not (Dimension.Voltage or Dimension.Ratio))
+            {
+                return false;
+            }
+        }
+
+        return number.Units.Count > 0 && expected?.Kind != FactKind.Voltage && !items.Exists(i => i.Facts.Any(f => f.Fact.Kind == FactKind.Voltage));
+    }
+
+    // "unit 4", "work order number is 40117"; not "box is at 38", "compressor 8.2".
+    private static bool IsLabelled(List<Item> items, int at)
+    {
+        var i = at - 1;
+        var distance = 0;
+        while (i >= 0 && items[i].IsPlain && !items[i].Has(Cue.Label) && distance < 2)
+        {
+            i--;
+            distance++;
+        }
+
+        if (i < 0 || !items[i].Has(Cue.Label))
+        {
+            return false;
+        }
+
+        var names = items[i].NamesQuantity;
+        return distance == 0 ? !names : !names && items[i].Facts.Count == 0 && items[i].End - items[i].Start > 1;
+    }
+
+    // "three fans", "22 years", "two packs": the noun makes it a count.
+    private bool CountedBy(Item after) =>
+        after.Mark == ItemMark.Stranger || after.Mark == ItemMark.Other
+        || (after.Has(Cue.Count) && !after.NamesQuantity)
+        || (!after.NamesQuantity && after.Facts.Any(f => lexicon.Values.Counted.Contains(f.Fact)));
+
+    // How far the clause around the number is free talk.
+    private static bool AmongStrangers(List<Item> items, int at)
+    {
+        var (strangers, known) = (0, 0);
+        for (var step = -1; step <= 1; step += 2)
+        {
+            for (var i = at + step; i >= 0 && i < items.Count && !items[i].IsBreak; i += step)
+            {
+                strangers += items[i].Mark is ItemMark.Stranger ? 2 : items[i].Mark is ItemMark.Other ? 1 : 0;
+                known += items[i].Mark is ItemMark.Stranger or ItemMark.Other ? 0 : 1;
+            }
+        }
+
+        return items[at].Number!.IsBare ? strangers > 0 : strangers > known;
+    }
+}

@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using Assistant.Dialogue.Files;
+using YamlDotNet.RepresentationModel;
+
+namespace Assistant.Dialogue.Understanding.Lexicons;
+
+/// <summary>A question and one set of topics that make it.</summary>
+/// <param name="WithoutOpener">Taken even where no word opens a question.</param>
+internal sealed record QuestionRule(string Question, ImmutableArray<int> Topics, bool WithoutOpener);
+
+/// <summary>Reads questions.yaml: what opens a question, what it can be about, and which topics together are which question.</summary>
+internal sealed class QuestionsPart(LexiconFile file)
+{
+    /// <summary>Topics that the program finds itself, in this order before those of the file.</summary>
+    public static readonly ImmutableArray<string> Found = ["Pressure", "Temperature", "Number", "Refrigerant", "VacuumAsked", "TestAsked", "Convertible"];
+
+    private readonly List<string> topicNames = [.. Found];
+
+    public PhraseTable<int> Topics { get; } = new();
+
+    /// <summary>True for an opener that makes a question even where no topic is known.</summary>
+    public PhraseTable<bool> Openers { get; } = new();
+
+    public List<QuestionRule> Rules { get; } = [];
+
+    public void Read()
+    {
+        file.AllowOnly("openers", "topics", "questions");
+        if (DialogYaml.Field(file.Root, "openers") is YamlMappingNode openers)
+        {
+            file.AllowOnly(openers, "openers", "strong", "weak");
+            foreach (var field in new[] { "strong", "weak" })
+            {
+                foreach (var (phrase, _, _) in file.Phrases(openers, "openers", field))
+                {
+                    Openers.Add(phrase, field == "strong");
+                }
+            }
+        }
+
+        foreach (var (name, _, entry) in file.Entries("topics"))
+        {
+            topicNames.Add(name);
+            foreach (var (phrase, _, _) in file.Phrases(entry, name))
+            {
+                Topics.Add(phrase, topicNames.Count - 1);
+            }
+        }
+
+        foreach (var map in file.Maps("questions"))
+        {
+            ReadQuestion(map);
+        }
+    }
+
+    private void ReadQuestion(YamlMappingNode map)
+    {
+        var question = file.Text(map, "questions", "question") ?? "";
+        file.AllowOnly(map, question, "question", "when", "without-opener");
+        if (question.Length == 0 || DialogYaml.Field(map, "when") is not YamlSequenceNode)
+        {
+            file.Report(DefectKind.MissingField, map, question, "a question names itself and when it is asked: question, when");
+            return;
+        }
+
+        foreach (var field in new[] { "when", "without-opener" })
+        {
+            foreach (var line in (DialogYaml.Field(map, field) as YamlSequenceNode ?? []).OfType<YamlSequenceNode>())
+            {
+                var topics = line.OfType<YamlScalarNode>().Select(t => TopicOf(t, question)).ToImmutableArray();
+                Rules.Add(new(question, topics, field == "without-opener"));
+            }
+        }
+    }
+
+    private int TopicOf(YamlScalarNode topic, string question)
+    {
+        var index = topicNames.IndexOf(topic.Value ?? "");
+        if (index < 0)
+        {
+            file.Report(DefectKind.UnknownLink, topic, question, $"no topic '{topic.Value}'");
+        }
+
+        return index;
+    }
+}
