@@ -86,6 +86,10 @@ public sealed class ChargeSumsTests
     }
 
     [Fact]
+    public void A_room_without_volume_is_misuse() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => RoomConcentration.Of(Given.Refrigerant("R290"), Mass.FromKilograms(1), Volume.Zero));
+
+    [Fact]
     public void A_refrigerant_without_a_remembered_limit_is_not_judged() =>
         Assert.Null(RoomConcentration.Of(Given.Refrigerant("R455A"), Mass.FromKilograms(5), Volume.FromCubicMeters(50)).IsOver);
 }

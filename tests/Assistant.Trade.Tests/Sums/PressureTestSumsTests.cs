@@ -30,6 +30,10 @@ public sealed class PressureTestSumsTests
     public void A_day_s_hold_of_50_l_shows_5_thousandths_of_a_pascal_cubic_metre_a_second() =>
         Assert.Equal(5.231e-3, NitrogenHold.SmallestVisibleLeak(Pressure.FromPascals(9_039), Volume.FromLiters(50), Duration.FromDays(1)), 1e-6);
 
+    [Fact]
+    public void A_hold_of_no_time_is_misuse() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => NitrogenHold.SmallestVisibleLeak(Pressure.FromPascals(9_039), Volume.FromLiters(50), Duration.Zero));
+
     [Theory]
     [InlineData(140.7, NitrogenHoldVerdict.Holds)]
     [InlineData(139.8, NitrogenHoldVerdict.Holds)]

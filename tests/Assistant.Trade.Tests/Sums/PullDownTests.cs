@@ -39,6 +39,10 @@ public sealed class PullDownTests
         Assert.InRange(PullDown.Fit([Read(0, 20), Read(1, 18), Read(2, 16), Read(3, 14)], new(4))!.ToSetpoint!.Value.Hours, 4.9, 5.6);
 
     [Fact]
+    public void The_clock_may_start_anywhere() =>
+        Assert.Equal(0.697, PullDown.Fit([Read(9, 20), Read(9.5, 12.9176), Read(10, 8.6218), Read(10.5, 6.0163)], new(4))!.ToSetpoint!.Value.Hours, 0.01);
+
+    [Fact]
     public void Two_readings_are_not_a_course()
     {
         Assert.Null(PullDown.Fit([Read(0, 20), Read(1, 12)], new(4)));

@@ -59,6 +59,45 @@ public sealed class RefrigerationCycleTests
     public void In_the_cold_the_design_head_is_the_one_that_is_held() =>
         Assert.Equal(770_200, RefrigerationCycle.Design(Record(0))!.Points[1].Pressure.Pascals, 800.0);
 
+    // R-134a liquid of 40 degC less 5 degF is 37.2 degC: 252.3 kJ/kg (ASHRAE Handbook - Fundamentals, from memory: 249.0 at 35, 256.4 at 40).
+    [Fact]
+    public void The_design_liquid_is_a_little_below_its_bubble_point() =>
+        Assert.Equal(252.3, RefrigerationCycle.Design(Record(25))!.Points[2].Enthalpy.KilojoulesPerKilogram, 0.3);
+
+    // A TD of 10 degF and a split of 25: 2 degC less 5.6 K, 25 degC and 13.9 K.
+    [Fact]
+    public void Without_a_plate_the_middle_of_the_usual_ranges_is_taken()
+    {
+        var points = RefrigerationCycle.Design(Record(25).Without(FactCatalogue.DesignEvaporatorTd).Without(FactCatalogue.DesignCondenserSplit))!.Points;
+        var table = Given.Refrigerant("R134a").Saturation;
+        Assert.Equal(-3.56, table.DewTemperature(points[0].Pressure).Degrees, 0.01);
+        Assert.Equal(38.89, table.DewTemperature(points[1].Pressure).Degrees, 0.01);
+    }
+
+    [Fact]
+    public void The_unit_s_gauge_and_line_go_before_those_at_the_evaporator()
+    {
+        var both = Textbook.With(new Reading(FactCatalogue.SuctionPressureAtEvaporator, 160, UnitOfMeasure.KilopascalAbsolute))
+            .With(new Reading(FactCatalogue.SuctionLineTemperatureAtBulb, -5, UnitOfMeasure.Celsius));
+        Assert.Equal(RefrigerationCycle.Measured(Textbook)!.Points[0], RefrigerationCycle.Measured(both)!.Points[0]);
+
+        var room = both.Without(FactCatalogue.SuctionPressure).Without(FactCatalogue.SuctionLineTemperatureAtCompressor);
+        var inlet = RefrigerationCycle.Measured(room)!.Points[0];
+        Assert.Equal(160_000, inlet.Pressure.Pascals, 1e-6);
+        Assert.False(inlet.IsAssumed);
+    }
+
+    [Fact]
+    public void The_dome_spans_the_whole_table()
+    {
+        var dome = SaturationDome.Of(Given.Refrigerant("R134a"), 3);
+        var table = Given.Refrigerant("R134a").Saturation;
+        Assert.Equal(table.DewPressures.Lowest.Pascals, dome.Dew[0].Pressure.Pascals, 1e-6);
+        Assert.Equal(table.DewPressure(new(12.5)).Pascals, dome.Dew[1].Pressure.Pascals, 1e-6);
+        Assert.Equal(table.DewPressures.Highest.Pascals, dome.Dew[2].Pressure.Pascals, 1e-6);
+        Assert.Throws<ArgumentOutOfRangeException>(() => SaturationDome.Of(Given.Refrigerant("R134a"), 1));
+    }
+
     [Fact]
     public void The_dome_rises_from_cold_liquid_to_vapour_of_more_enthalpy_at_no_more_pressure()
     {

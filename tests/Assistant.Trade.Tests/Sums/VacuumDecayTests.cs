@@ -21,12 +21,26 @@ public sealed class VacuumDecayTests
     [Fact]
     public void A_straight_climb_past_the_ceiling_is_a_leak() => Assert.Equal(VacuumVerdict.Leak, Judged((0, 450), (5, 1500), (10, 2550), (15, 3600)));
 
+    // A first jump is the gauge settling after the pump: the climb that goes on behind it is what counts.
+    [Fact]
+    public void A_climb_behind_a_first_jump_is_a_leak() => Assert.Equal(VacuumVerdict.Leak, Judged((0, 300), (1, 420), (8, 600), (15, 780)));
+
+    [Fact]
+    public void A_last_flicker_is_no_climb() => Assert.Equal(VacuumVerdict.Tight, Judged((0, 300), (7, 600), (14, 610), (15, 640)));
+
     // Water at 68 degF stands at 17 500 micron: what climbs beyond it is air.
     [Fact]
     public void Above_the_vapour_pressure_of_water_it_can_only_be_a_leak() => Assert.Equal(VacuumVerdict.Leak, Judged((0, 450), (4, 20_000)));
 
     [Fact]
     public void Ten_minutes_are_too_short() => Assert.Equal(VacuumVerdict.TooShort, Judged((0, 400), (5, 405), (10, 410)));
+
+    [Fact]
+    public void The_time_counts_from_the_first_reading()
+    {
+        Assert.Equal(VacuumVerdict.TooShort, Judged((5, 400), (10, 405), (18, 410)));
+        Assert.Equal(VacuumVerdict.Leak, Judged((60, 300), (67, 540), (75, 780)));
+    }
 
     [Fact]
     public void Two_readings_do_not_show_a_course() => Assert.Equal(VacuumVerdict.TooShort, Judged((0, 400), (20, 900)));
@@ -41,7 +55,11 @@ public sealed class VacuumDecayTests
     public void Flat_at_the_ceiling_is_not_tight() => Assert.Equal(VacuumVerdict.Moisture, Judged((0, 1000), (8, 1005), (16, 1010)));
 
     [Fact]
-    public void Readings_out_of_order_are_misuse() => Assert.Throws<ArgumentException>(() => Judged((0, 400), (10, 410), (5, 405)));
+    public void Readings_out_of_order_are_misuse()
+    {
+        Assert.Throws<ArgumentException>(() => Judged((0, 400), (10, 410), (5, 405)));
+        Assert.Throws<ArgumentException>(() => Judged((0, 400), (0, 410), (20, 415)));
+    }
 
     [Fact]
     public void Ice_hides_from_the_test_below_about_0_degF()
