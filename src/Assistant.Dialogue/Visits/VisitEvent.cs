@@ -31,6 +31,7 @@ namespace Assistant.Dialogue.Visits;
 [JsonDerivedType(typeof(HandedOver), "handed-over")]
 [JsonDerivedType(typeof(VisitClosed), "visit-closed")]
 [JsonDerivedType(typeof(PersonErased), "person-erased")]
+[JsonDerivedType(typeof(CylinderUsed), "cylinder-used")]
 public abstract record VisitEvent
 {
     /// <summary>When it happened, by the clock of the one who recorded it.</summary>
@@ -114,3 +115,9 @@ public sealed record VisitClosed(string Outcome) : VisitEvent;
 
 /// <summary>A person asked to be erased: what was personal in these events of the log is gone, and the log still holds.</summary>
 public sealed record PersonErased(ImmutableArray<int> Events) : VisitEvent;
+
+/// <summary>Refrigerant went into or out of a cylinder, by its scale before and after. Purposes and kinds in the ledger's words, kebab-case.</summary>
+/// <param name="EntryId">Identifies the use; heard twice it counts once.</param>
+/// <param name="WaterCapacityGrams">The mass of water the cylinder would hold, where it is known.</param>
+public sealed record CylinderUsed(
+    string EntryId, string Tag, string CylinderKind, string Purpose, string Refrigerant, long TareGrams, long GrossBeforeGrams, long GrossAfterGrams, long? WaterCapacityGrams) : VisitEvent;

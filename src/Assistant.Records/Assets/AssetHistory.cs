@@ -12,7 +12,7 @@ public sealed record AssetHistory(Asset Asset, ImmutableArray<DetailChange> Chan
     public ImmutableArray<LoggedReading> ReadingsOf(string fact) =>
     [
         .. Visits.Reverse().SelectMany(v => v.Readings)
-            .Where(r => r.Fact == fact && r.Standing is ReadingStanding.Counts or ReadingStanding.Superseded),
+            .Where(r => r.Fact == fact && r.IsStanding),
     ];
 
     /// <summary>What was read differently on the last visit than on the one before it: the fact, then and now.</summary>

@@ -11,6 +11,9 @@ namespace Assistant.Records.Readings;
 public sealed record LoggedReading(
     int Number, DateTimeOffset At, string By, string Fact, double? Value, string? Unit, string? Word, string Place, ReadingStanding Standing, int? WithdrawnBy, string? Doubt)
 {
+    /// <summary>True where it was right when it was taken, whether or not another one followed.</summary>
+    public bool IsStanding => Standing is ReadingStanding.Counts or ReadingStanding.Superseded;
+
     internal static LoggedReading Of(FactTaken e, ReadingStanding standing, int? withdrawnBy) =>
         new(e.Number, e.At, e.By, e.Fact, e.Value, e.Unit, e.Word, e.Place, standing, withdrawnBy, null);
 

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using Assistant.Dialogue.Visits;
+using Assistant.Records.Readings;
+using Assistant.Trade.Quantities;
+using Assistant.Trade.Sums;
+
+namespace Assistant.Records.Reports.Model;
+
+/// <summary>All that a visit left on record, read from its log. Amounts and words as they were said.</summary>
+/// <param name="Unit">What people call the equipment, or null.</param>
+/// <param name="People">Who said something on the visit, in the order they first did.</param>
+/// <param name="Verdicts">Every verdict said and not taken back; the last one stands.</param>
+/// <param name="Measured">The cycle as it was read, or null where the readings do not give one.</param>
+/// <param name="Designed">The cycle the unit is built for in today's weather, or null.</param>
+public sealed record VisitReport(
+    string VisitId,
+    string Site,
+    string? AssetId,
+    string? Unit,
+    UnitSystem Units,
+    DateTimeOffset OpenedAt,
+    DateTimeOffset? ClosedAt,
+    string? Outcome,
+    string? HandedTo,
+    ImmutableArray<string> People,
+    ImmutableArray<LoggedReading> Readings,
+    ImmutableArray<VerdictGiven> Verdicts,
+    ImmutableArray<CautionGiven> Cautions,
+    ImmutableArray<CylinderUsed> Cylinders,
+    ImmutableArray<FollowUpNoted> FollowUps,
+    ImmutableArray<ReportedPicture> Pictures,
+    ImmutableArray<MessageHeard> Messages,
+    RefrigerationCycle? Measured,
+    RefrigerationCycle? Designed,
+    ReportBasis Basis);
+
+/// <summary>A picture of the visit; without content where it is no longer kept.</summary>
+/// <param name="Width">In pixels.</param>
+/// <param name="Height">In pixels.</param>
+public sealed record ReportedPicture(string Id, DateTimeOffset At, string By, string Caption, byte[]? Jpeg, int Width, int Height);
+
+/// <summary>What a report rests on, so that it can be checked later.</summary>
+/// <param name="RefrigerantData">The version of the refrigerant tables.</param>
+/// <param name="LogVersion">How many events the log held.</param>
+/// <param name="LogHead">The hash of the last of them, in lower-case hexadecimal: the log can not be changed later without another head.</param>
+public sealed record ReportBasis(string RefrigerantData, int LogVersion, string LogHead);

@@ -1,0 +1,43 @@
+using Assistant.Dialogue.Visits;
+using Assistant.Records.Readings;
+using Assistant.Trade.Quantities;
+using Assistant.Trade.Sums;
+
+namespace Assistant.Records.Reports.Model;
+
+/// <summary>Makes the report of a visit from its log. Pure: the same log gives the same report.</summary>
+public static class VisitReportBuilder
+{
+    /// <param name="events">The log, numbered, beginning with <see cref="VisitOpened"/>.</param>
+    /// <param name="unit">What people call the equipment, or null.</param>
+    /// <param name="pictures">The content of a picture by its id; null where it is not kept.</param>
+    public static VisitReport Build(string visitId, IReadOnlyList<VisitEvent> events, string? unit, Func<PictureTaken, ReportedPicture> pictures, ReportBasis basis)
+    {
+        var opened = events.OfType<VisitOpened>().First();
+        var withdrawn = VisitReadings.Withdrawals(events);
+        var standing = events.Where(e => !withdrawn.ContainsKey(e.Number)).ToList();
+        var facts = VisitState.Fold(events).Facts;
+        var closed = standing.OfType<VisitClosed>().LastOrDefault();
+        return new(
+            visitId,
+            opened.Site,
+            opened.AssetId,
+            unit,
+            opened.Units == "metric" ? UnitSystem.Metric : UnitSystem.Us,
+            opened.At,
+            closed?.At,
+            closed?.Outcome,
+            standing.OfType<HandedOver>().LastOrDefault()?.To,
+            [.. events.OfType<MessageHeard>().Select(m => m.By).Prepend(opened.By).Distinct()],
+            VisitReadings.Of(events),
+            [.. standing.OfType<VerdictGiven>()],
+            [.. standing.OfType<CautionGiven>()],
+            [.. standing.OfType<CylinderUsed>().DistinctBy(c => c.EntryId)],
+            [.. standing.OfType<FollowUpNoted>().OrderBy(f => f.Due)],
+            [.. standing.OfType<PictureTaken>().Select(pictures)],
+            [.. events.OfType<MessageHeard>()],
+            RefrigerationCycle.Measured(facts),
+            RefrigerationCycle.Design(facts),
+            basis);
+    }
+}

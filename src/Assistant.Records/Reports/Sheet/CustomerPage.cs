@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using Assistant.Records.Readings;
+using Assistant.Records.Reports.Model;
+using Assistant.Trade.Facts;
+
+namespace Assistant.Records.Reports.Sheet;
+
+/// <summary>One page for the one who pays: what was found, what was done, what is left, and what that rests on.</summary>
+internal sealed class CustomerPage(VisitReport report, ReportWords words)
+{
+    public IEnumerable<SheetBlock> Blocks()
+    {
+        yield return new Heading(1, words["title"]);
+        yield return new Particulars([.. Particulars()]);
+        yield return new Heading(2, words["found"]);
+        if (report.Verdicts is [.., var verdict])
+        {
+            yield return new Lead(verdict.Text);
+            if (!verdict.Because.IsEmpty)
+            {
+                yield return new Bullets([.. verdict.Because.Select(because => (SheetText)because)]);
+            }
+        }
+        else
+        {
+            yield return new Lead(words["no-verdict"]);
+        }
+
+        if (Room() is { } room)
+        {
+            yield return new Paragraph(room);
+        }
+
+        yield return new Heading(2, words["done"]);
+        yield return new Bullets([.. Done()]);
+        yield return new Heading(2, words["left"]);
+        yield return report.FollowUps.IsEmpty
+            ? new Paragraph(words["nothing-left"])
+            : new Table(
+                [new(words["column.due"], 1), new(words["column.what"], 4)],
+                [.. report.FollowUps.Select(f => new Row([SheetTimes.Day(f.Due), f.What]))]);
+        yield return new Note(words.Say("rests-on", ("people", string.Join(", ", report.People)), ("version", report.Basis.RefrigerantData)) + " " + words["gives-way"]);
+    }
+
+    private IEnumerable<(SheetText, SheetText)> Particulars()
+    {
+        yield return (words["site"], report.Site);
+        if (report.Unit is { } unit)
+        {
+            yield return (words["unit"], unit);
+        }
+
+        if (Counting(FactCatalogue.Refrigerant) is { } refrigerant)
+        {
+            yield return (words["refrigerant-name"], words.Value(refrigerant));
+        }
+
+        yield return (words["opened"], SheetTimes.Full(report.OpenedAt));
+        yield return (words["closed"], report.ClosedAt is { } closed ? SheetTimes.Full(closed) : words["still-open"]);
+        yield return (words["people"], string.Join(", ", report.People));
+        if (report.HandedTo is { } to)
+        {
+            yield return (words["handed-to"], to);
+        }
+    }
+
+    private List<SheetText> Done()
+    {
+        var cylinders = report.Cylinders.Select(c =>
+            (SheetText)$"{ReportWords.Mass(Math.Abs(c.GrossAfterGrams - c.GrossBeforeGrams), report.Units)} {c.Refrigerant} {words[$"way.{c.Purpose}"]} ({c.Tag})").ToList();
+        var said = Said(FactCatalogue.ChargeAdded, "charge-added").Concat(Said(FactCatalogue.ChargeRecovered, "charge-recovered")).ToList();
+        List<SheetText> done = [.. cylinders, .. said];
+        if (done.Count == 0)
+        {
+            done.Add(words["nothing-done"]);
+        }
+
+        if (report.Outcome is { Length: > 0 } outcome)
+        {
+            done.Add(words.Say("outcome", ("outcome", outcome)));
+        }
+
+        return done;
+    }
+
+    // Every amount that was said was moved, also where another one followed it.
+    private IEnumerable<SheetText> Said(Fact fact, string sentence) => Standing(fact).Select(r => (SheetText)words.Say(sentence, ("amount", words.Value(r))));
+
+    private string? Room() => Standing(FactCatalogue.BoxTemperature) switch
+    {
+        [] => null,
+        [var only] => words.Say("room-once", ("now", words.Value(only))),
+        [var first, .., var last] => words.Say("room-twice", ("first", words.Value(first)), ("last", words.Value(last))),
+    };
+
+    private LoggedReading? Counting(Fact fact) => report.Readings.FirstOrDefault(r => r.Fact == fact.Name && r.Standing == ReadingStanding.Counts);
+
+    private ImmutableArray<LoggedReading> Standing(Fact fact) =>
+        [.. report.Readings.Where(r => r.Fact == fact.Name && r.IsStanding)];
+}

@@ -1,0 +1,118 @@
+using System.Text.Json;
+using Assistant.Records.Readings;
+using Assistant.Records.Reports;
+using Assistant.Records.Reports.Html;
+using Assistant.Records.Reports.Pdf;
+using Assistant.Records.Reports.Sheet;
+using Assistant.Records.Tests.Support;
+using Assistant.Trade.Quantities;
+
+namespace Assistant.Records.Tests.Reports;
+
+public class VisitReportTests
+{
+    [Fact]
+    public void The_report_holds_what_the_log_holds()
+    {
+        var report = InventedVisit.Report();
+
+        Assert.Equal(["Robin", "Kim"], report.People.AsEnumerable());
+        Assert.Equal("undercharge", Assert.Single(report.Verdicts).Fault);
+        Assert.Equal("flare made anew, charged, pulling down", report.Outcome);
+        Assert.Equal(Invented.Morning.AddMinutes(100), report.ClosedAt);
+        Assert.Equal(["lock-out", "roof-weather"], report.Cautions.Select(c => c.Caution));
+        Assert.Equal(new DateOnly(2026, 2, 11), Assert.Single(report.FollowUps).Due);
+        Assert.Equal(1720, report.Cylinders.Sum(c => c.GrossBeforeGrams - c.GrossAfterGrams));
+        Assert.Equal([ReadingStanding.Withdrawn, ReadingStanding.Counts], report.Readings.Where(r => r.Fact == "liquid_line_temperature").Select(r => r.Standing));
+        Assert.Equal([ReadingStanding.Questioned, ReadingStanding.Counts], report.Readings.Where(r => r.Fact == "discharge_pressure").Select(r => r.Standing));
+    }
+
+    [Fact]
+    public void The_first_page_is_the_customers_and_has_no_jargon_of_the_log()
+    {
+        var pages = Tool.TextOf(PdfReport.Write(Sheet())).Split('\f');
+
+        Assert.Contains("The system is short of refrigerant.", pages[0], StringComparison.Ordinal);
+        Assert.Contains("The room was at 51 °F to begin with and at 38 °F when last read.", pages[0], StringComparison.Ordinal);
+        Assert.Contains("3.8 lb R448A into the equipment (INV-07)", pages[0], StringComparison.Ordinal);
+        Assert.Matches(@"2026-02-11\s+verify the repaired flare with soap film", pages[0]);
+        Assert.Contains("Nobody checked the instruments", pages[0], StringComparison.Ordinal);
+        Assert.DoesNotContain("711", pages[0], StringComparison.Ordinal);
+        Assert.Contains("The full log", pages[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_log_says_what_was_corrected_and_what_was_not_counted()
+    {
+        var text = Tool.TextOf(PdfReport.Write(Sheet()));
+
+        Assert.Matches(@"65 °F\s+unit\s+Robin\s+corrected to 56 °F", text);
+        Assert.Matches(@"711 psig\s+Kim\s+does not fit, not", text);
+        Assert.Matches(@"31\.3 lb\s+27\.5 lb\s+3\.8 lb", text);
+        Assert.Matches("held 29 events", text);
+    }
+
+    [Fact]
+    public void The_page_shows_the_same_and_runs_nothing()
+    {
+        var html = HtmlReport.Write(Sheet());
+
+        Assert.Contains("Content-Security-Policy\" content=\"default-src 'none'", html, StringComparison.Ordinal);
+        Assert.Contains("corrected to 56 °F", html, StringComparison.Ordinal);
+        Assert.Contains("class=\"measured\"", html, StringComparison.Ordinal);
+        Assert.Contains("class=\"design\"", html, StringComparison.Ordinal);
+        Assert.Contains("data:image/jpeg;base64,", html, StringComparison.Ordinal);
+        Assert.Contains("oil at the return bend, top left", html, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(UnitSystem.Us, null, "612 x 792")]
+    [InlineData(UnitSystem.Metric, null, "595 x 842")]
+    [InlineData(UnitSystem.Us, Paper.A4, "595 x 842")]
+    public void The_paper_is_the_sites_unless_another_is_asked_for(UnitSystem units, Paper? paper, string size)
+    {
+        var path = Path.GetTempFileName();
+        try
+        {
+            File.WriteAllBytes(path, PdfReport.Write(new SheetWriter(InventedVisit.Phrases).Write(InventedVisit.Report(units), paper)));
+            Assert.Contains($"Page size:       {size} pts", Tool.Run("pdfinfo", path), StringComparison.Ordinal);
+        }
+        finally
+        {
+            File.Delete(path);
+        }
+    }
+
+    [Fact]
+    public void The_machine_readable_report_keeps_readings_as_they_were_said_and_the_head_of_the_log()
+    {
+        using var json = JsonDocument.Parse(JsonReport.Write(InventedVisit.Report()));
+        var root = json.RootElement;
+
+        Assert.Equal("coldwalk-visit-report-1", root.GetProperty("schema").GetString());
+        Assert.Equal("us", root.GetProperty("units").GetString());
+        var reading = root.GetProperty("readings").EnumerateArray().First(r => r.GetProperty("standing").GetString() == "withdrawn");
+        Assert.Equal(65, reading.GetProperty("value").GetDouble());
+        Assert.Equal("degF", reading.GetProperty("unit").GetString());
+        Assert.Equal(29, root.GetProperty("basis").GetProperty("logVersion").GetInt32());
+        Assert.Equal("compressor-inlet", root.GetProperty("measuredCycle")[0].GetProperty("corner").GetString());
+    }
+
+    [Fact]
+    public void A_visit_without_verdict_readings_or_cycle_still_makes_a_report()
+    {
+        var bare = InventedVisit.Report() with
+        {
+            Readings = [], Verdicts = [], Cautions = [], Cylinders = [], FollowUps = [], Pictures = [], Messages = [], Measured = null, Designed = null, ClosedAt = null, Outcome = null,
+        };
+        var sheet = new SheetWriter(InventedVisit.Phrases).Write(bare);
+
+        var text = Tool.TextOf(PdfReport.Write(sheet));
+
+        Assert.Contains("No verdict was reached on this visit.", text, StringComparison.Ordinal);
+        Assert.Contains("Nothing was left open.", text, StringComparison.Ordinal);
+        Assert.Contains("not closed yet", HtmlReport.Write(sheet), StringComparison.Ordinal);
+    }
+
+    private static ReportSheet Sheet() => new SheetWriter(InventedVisit.Phrases).Write(InventedVisit.Report());
+}
