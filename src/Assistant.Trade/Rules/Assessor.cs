@@ -15,8 +15,9 @@ public static class Assessor
         facts = Screening.Of(facts, out var rejected);
         var state = new PlantState(facts);
         var table = SymptomReader.Read(state);
+        var outside = OutsideTheRules.TakeAway(state, table);
         var ranking = Ranking.Of(table);
-        var findings = Verdict.Of(state, table, ranking, Doubts.Of(facts, ranking, rejected.Length > 0));
+        var findings = Verdict.Of(state, table, ranking, Doubts.Of(facts, ranking, rejected.Length > 0), outside);
         return new(findings, Derivations.Of(state), CautionTriggers.For(facts, findings), Next(facts, table, findings), rejected);
     }
 

@@ -10,7 +10,7 @@ namespace Assistant.Trade.Rules;
 internal static class Reasons
 {
     private static readonly (string Low, string Normal, string High)[] Levels =
-        [.. Enum.GetValues<Symptom>().Select(s => ($"{Codes.KebabOf(s.ToString())}-low", $"{Codes.KebabOf(s.ToString())}-normal", $"{Codes.KebabOf(s.ToString())}-high"))];
+        [.. Enum.GetValues<Symptom>().Select(s => ($"reason.{Codes.KebabOf(s.ToString())}-low", $"reason.{Codes.KebabOf(s.ToString())}-normal", $"reason.{Codes.KebabOf(s.ToString())}-high"))];
 
     private static readonly Reason[][] SeenReasons = [.. Enum.GetValues<Symptom>().Select(OfWords)];
 
@@ -57,6 +57,8 @@ internal static class Reasons
         Subcooling => new(key, ("subcooling", Kelvins(value))),
         HeadExcess => new(key, ("condensing", Degrees(state.Condensing.Value)), ("expected", Degrees(state.Condensing.Value - value)), ("ambient", Degrees(state.Ambient.Value))),
         HeadOverSetting => new(key, ("condensing", Degrees(state.Condensing.Value)), ("setting", Degrees(state.Setting.Value))),
+        SplitShare => new(key, ("split", Kelvins(Derivations.Split(state).Value)), ("expected", Kelvins(Derivations.Split(state).Value / value))),
+        ControlDue => new(key, ("ambient", Degrees(state.Ambient.Value)), ("setting", Degrees(state.Setting.Value))),
         ColdSplitExcess => new(key, ("split", Kelvins(Derivations.Split(state).Value)), ("design", Kelvins(state.DesignSplit))),
         TdShare => new(key, ("td", Kelvins(Derivations.Td(state).Value)), ("design", Kelvins(state.DesignTd))),
         AirShare => new(key, ("drop", Kelvins(value * Derivations.Td(state).Value)), ("td", Kelvins(Derivations.Td(state).Value))),
@@ -81,5 +83,5 @@ internal static class Reasons
     private static Amount Degrees(double degrees) => new(degrees, Dimension.Temperature);
 
     private static Reason[] OfWords(Symptom symptom) =>
-        FactOf(symptom) is { } fact ? [.. fact.Choices.Select(c => new Reason($"{Codes.KebabOf(symptom.ToString())}-{c}"))] : [];
+        FactOf(symptom) is { } fact ? [.. fact.Choices.Select(c => new Reason($"reason.{Codes.KebabOf(symptom.ToString())}-{c}"))] : [];
 }

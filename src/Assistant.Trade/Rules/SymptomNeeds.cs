@@ -15,7 +15,8 @@ internal static class SymptomNeeds
     {
         Symptom.SuperheatExcess => [Refrigerant, SuctionLineTemperatureAtBulb, SuctionPressure],
         Symptom.Subcooling => [Refrigerant, DischargePressure, LiquidLineTemperature],
-        Symptom.HeadExcess => [Refrigerant, DischargePressure, AmbientTemperature],
+        Symptom.HeadExcess or Symptom.SplitShare => [Refrigerant, DischargePressure, AmbientTemperature],
+        Symptom.ControlDue => [FactCatalogue.AmbientTemperature, HeadPressureControlSetting],
         Symptom.HeadOverSetting or Symptom.ColdSplitExcess => [Refrigerant, DischargePressure, AmbientTemperature, HeadPressureControlSetting],
         Symptom.TdShare => [Refrigerant, BoxTemperature, SuctionPressure],
         Symptom.ValveDemand => [Refrigerant, SuctionPressure, DischargePressure],

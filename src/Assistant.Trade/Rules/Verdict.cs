@@ -24,13 +24,24 @@ internal static class Verdict
     private const double HopelessMisfit = 40;
 
     /// <param name="doubts">How far the set of readings has shown itself to be unsafe.</param>
-    public static ImmutableArray<Finding> Of(PlantState state, SymptomTable table, ReadOnlySpan<Weighing> ranking, Doubt doubts)
+    /// <param name="outside">What of this plant lies outside the rules, or null.</param>
+    public static ImmutableArray<Finding> Of(PlantState state, SymptomTable table, ReadOnlySpan<Weighing> ranking, Doubt doubts, Reason? outside)
     {
         var findings = Findings(state, table, ranking, doubts);
+        if (outside is not null)
+        {
+            findings = findings.SetItem(0, Qualified(findings[0], outside));
+        }
+
         return doubts == Doubt.OfTheVerdict && findings[0].Code != FaultCode.NotEnoughEvidence
-            ? findings.Insert(0, NotEnough).SetItem(1, AtMost(findings[0], Standing.Possible))
+            ? findings.Insert(0, NotEnough with { Because = [new("reason.readings-questioned")] }).SetItem(1, AtMost(findings[0], Standing.Possible))
             : findings;
     }
+
+    // Nothing is established of a plant the rules were not written for.
+    private static Finding Qualified(Finding finding, Reason outside) =>
+        outside.Key == OutsideTheRules.ElectronicValve && finding.Code is not (FaultCode.ExpansionValveStarving or FaultCode.ExpansionValveOverfeeding) ? finding
+        : finding.Code == FaultCode.NotEnoughEvidence ? finding with { Because = [outside] } : AtMost(finding, Standing.Likely) with { Against = finding.Against.Add(outside) };
 
     private static Finding NotEnough { get; } = new(FaultCode.NotEnoughEvidence, Standing.Possible, [], [], "");
 

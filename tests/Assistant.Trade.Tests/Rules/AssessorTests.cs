@@ -26,7 +26,7 @@ public class AssessorTests
 
         Assert.Equal(FaultCode.Undercharge, assessment.Findings[0].Code);
         Assert.True(assessment.Findings[0].Standing <= Standing.Likely);
-        Assert.Contains(assessment.Findings[0].Because, r => r.Key == "sight-glass-flashing");
+        Assert.Contains(assessment.Findings[0].Because, r => r.Key == "reason.sight-glass-flashing");
     }
 
     [Fact]

@@ -134,6 +134,7 @@ internal static class SymptomReader
         var expected = state.DesignSplit * duty;
         var spread = expected * (designKnown ? 0.1 : 0.25);
         var held = state.Setting - state.Ambient;
+        table[ControlDue] = (held + -expected).Widen(spread);
         if (held.Value > expected + 2)
         {
             table[HeadOverSetting] = state.Condensing - state.Setting;
@@ -146,6 +147,7 @@ internal static class SymptomReader
         }
 
         table[HeadExcess] = (split + -expected).Widen(spread);
+        table[SplitShare] = (split / expected).Widen(designKnown ? 0.1 : 0.25);
     }
 
     private static void ReadCondenser(PlantState state, SymptomTable table)

@@ -12,6 +12,7 @@ internal static class Healthy
         Between(SuperheatExcess, -2.2, 2.8, 0.7),
         Between(Subcooling, 1.7, 4.8, 0.4),
         Between(HeadExcess, -3, 2.5, 0.7),
+        AtLeast(SplitShare, 0.72, 0.08),
         AtLeast(HeadOverSetting, -3, 0.7),
         AtLeast(ColdSplitExcess, 3, 1),
         Between(TdShare, 0.85, 1.3, 0.1),

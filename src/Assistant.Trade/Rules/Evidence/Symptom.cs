@@ -18,6 +18,12 @@ internal enum Symptom
     /// <summary>K: condensing temperature over what ambient, design split and head pressure control would give.</summary>
     HeadExcess,
 
+    /// <summary>Ratio: condenser split to what design and duty ask for, in weather in which no head control works.</summary>
+    SplitShare,
+
+    /// <summary>K: the head control's setting over the condensing temperature the weather alone would give; below 0 the control has nothing to do.</summary>
+    ControlDue,
+
     /// <summary>K: condensing temperature over the head control's setting, in weather in which it must work.</summary>
     HeadOverSetting,
 

@@ -13,9 +13,10 @@ internal static class CompressorInefficient
         "trade practice; directions after Rossi and Braun 1997, HVAC&R Research 3(1)",
         [CautionCode.Electrical, CautionCode.LockOut, CautionCode.HotSurface],
         [FactCatalogue.DischargePressure, FactCatalogue.SuctionPressure, FactCatalogue.CompressorCurrent, FactCatalogue.AmbientTemperature],
-        Between(SuperheatExcess, -3, 1.5, 0.7),
+        Between(SuperheatExcess, -2.4, 1.5, 0.6),
         AtMost(TdShare, 0.88, 0.1).Proving(),
-        AtMost(HeadExcess, -2, 0.8),
+        AtMost(HeadExcess, 1, 0.8),
+        AtMost(SplitShare, 0.85, 0.08),
         AtMost(CurrentShare, 0.8, 0.08),
         AtMost(CompressorEfficiency, 0.6, 0.04),
         AtMost(BoxOverSetpoint, 8, 1));

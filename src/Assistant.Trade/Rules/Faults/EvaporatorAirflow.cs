@@ -15,7 +15,7 @@ internal static class EvaporatorAirflow
         [CautionCode.LockOut, CautionCode.MovingFan, CautionCode.Electrical],
         [FactCatalogue.EvaporatorFans, FactCatalogue.CoilIce, FactCatalogue.EvaporatorAirOut],
         Between(SuperheatExcess, -3, 2, 0.7),
-        AtLeast(TdShare, 1.5, 0.15),
+        AtLeast(TdShare, 1.35, 0.12),
         AtLeast(AirShare, 0.48, 0.06),
-        Sees(EvaporatorFans, 3, SomeFans, NoFans));
+        Sees(EvaporatorFans, 1.5, SomeFans, NoFans));
 }

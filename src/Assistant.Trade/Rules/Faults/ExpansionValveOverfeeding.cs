@@ -14,7 +14,7 @@ internal static class ExpansionValveOverfeeding
         [CautionCode.LiquidToSuction, CautionCode.LiquidRefrigerant],
         [FactCatalogue.SuctionLineTemperatureAtBulb, FactCatalogue.SuctionPressureAtEvaporator, FactCatalogue.SuctionLineTemperatureAtCompressor],
         AtMost(SuperheatExcess, -2.6, 0.6).Proving(),
-        AtMost(CompressorSuperheat, 9, 1.5),
-        Between(TdShare, 0.7, 1.3, 0.12),
+        AtMost(CompressorSuperheat, 7, 1.5),
+        Between(TdShare, 0.8, 1.3, 0.1),
         AtLeast(CompressorEfficiency, 0.58, 0.04));
 }

@@ -15,7 +15,7 @@ internal static class LiquidLineRestriction
         [CautionCode.TrappedLiquid, CautionCode.NoVenting, CautionCode.LiquidRefrigerant],
         [FactCatalogue.DrierInletTemperature, FactCatalogue.DrierOutletTemperature, FactCatalogue.LiquidLineTemperature],
         AtLeast(SuperheatExcess, 2, 0.8),
-        Between(Subcooling, 1.3, 6, 0.4),
+        Between(Subcooling, 1.8, 6, 0.4),
         AtLeast(DrierDrop, 1.7, 0.4).Proving(),
         AtLeast(LiquidLineDrop, 2.5, 0.8),
         Sees(SightGlass, 9, Flashing, Empty),

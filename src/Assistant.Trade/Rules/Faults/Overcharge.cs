@@ -14,7 +14,7 @@ internal static class Overcharge
         [CautionCode.NoVenting, CautionCode.OverfullCylinder, CautionCode.LiquidRefrigerant],
         [FactCatalogue.HighSideStandingPressure, FactCatalogue.LiquidLineTemperature],
         AtLeast(Subcooling, 5.5, 0.8),
-        AtLeast(HeadExcess, 2, 0.8),
+        AtLeast(HeadExcess, 1.5, 0.8),
         AtLeast(HeadOverSetting, 0, 0.8),
         Between(StandingExcess, -1.2, 1.2, 0.3).Proving());
 }

@@ -15,7 +15,7 @@ internal static class Undercharge
         [CautionCode.NoVenting, CautionCode.TrappedLiquid, CautionCode.LiquidRefrigerant],
         [FactCatalogue.SightGlass, FactCatalogue.LiquidLineTemperature, FactCatalogue.SuctionLineTemperatureAtBulb],
         AtLeast(SuperheatExcess, 1.2, 0.8),
-        AtMost(Subcooling, 1.3, 0.4),
+        AtMost(Subcooling, 1.5, 0.4),
         Sees(SightGlass, 14, Flashing, Empty).Proving(),
         Between(HeadExcess, -16, 2, 0.8),
         AtLeast(HeadOverSetting, -16, 1),

@@ -18,7 +18,7 @@ internal static class Screening
         {
             if (!Limits.Allow(value))
             {
-                found = found.Add(new(value, new("reading-impossible")));
+                found = found.Add(new(value, new("reason.reading-impossible")));
             }
         }
 
@@ -136,9 +136,9 @@ internal static class Screening
     private static Reason Why(int witness, Reading reading, double[] said, bool running, FactSet facts, Refrigerant? refrigerant)
     {
         var other = Opponent(witness, said, running);
-        return Explanation(witness, said, running, facts, refrigerant) is not { } meant ? new("reading-contradicted", ("other", other.Name))
-            : meant.Unit != reading.Unit ? new("reading-in-another-unit", ("other", other.Name), ("unit", meant.Unit.Symbol))
-            : new("reading-without-its-minus", ("other", other.Name));
+        return Explanation(witness, said, running, facts, refrigerant) is not { } meant ? new("reason.reading-contradicted", ("other", other.Name))
+            : meant.Unit != reading.Unit ? new("reason.reading-in-another-unit", ("other", other.Name), ("unit", meant.Unit.Symbol))
+            : new("reason.reading-without-its-minus", ("other", other.Name));
     }
 
     private static Fact Opponent(int witness, double[] said, bool running)

@@ -1,0 +1,39 @@
+using System.Text.Json;
+using Assistant.Dialogue.Tests.Understanding;
+using Assistant.Trade.Facts;
+using Assistant.Trade.Quantities;
+
+namespace Assistant.Dialogue.Tests.Assess;
+
+/// <summary>The computed fault cases, their texts read as answers to the facts they stand under.</summary>
+internal static class CaseFile
+{
+    public static IReadOnlyList<FaultCase> Cases { get; } =
+        [.. File.ReadLines(Path.Combine(LexiconFiles.Root, "tests", "data", "cases", "public.jsonl")).Where(l => l.Length > 0).Select(Read)];
+
+    private static FaultCase Read(string line)
+    {
+        using var document = JsonDocument.Parse(line);
+        var root = document.RootElement;
+        var values = new List<FactValue>();
+        var unread = new List<string>();
+        foreach (var property in root.GetProperty("facts").EnumerateObject())
+        {
+            var fact = FactCatalogue.Find(property.Name)!;
+            var understood = LexiconFiles.Understander.Understand(property.Value.GetString()!, new(fact, UnitSystem.Us));
+            FactValue? value = fact.IsQuantity ? understood.Readings.LastOrDefault(r => r.Fact == fact) : understood.Observations.LastOrDefault(o => o.Fact == fact);
+            if (value is null)
+            {
+                unread.Add($"{property.Name}: {property.Value.GetString()}");
+            }
+            else
+            {
+                values.Add(value);
+            }
+        }
+
+        return new(root.GetProperty("id").GetString()!, root.GetProperty("truth").GetString()!, FactSet.Of(values), unread);
+    }
+}
+
+internal sealed record FaultCase(string Id, string Truth, FactSet Facts, IReadOnlyList<string> Unread);
