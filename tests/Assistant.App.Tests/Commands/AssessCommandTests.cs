@@ -44,7 +44,7 @@ public class AssessCommandTests
     [InlineData("box_temperature", "400 F", "can not be")]
     public void What_can_not_be_taken_is_rejected_with_its_text_and_the_rest_is_assessed(string fact, string text, string why)
     {
-        var result = Json($$"""{"id": "r", "facts": {"{{fact}}": "{{text}}", "coil_ice": "blocked"}}""");
+        var result = Json("{\"id\": \"r\", \"facts\": {\"" + fact + "\": \"" + text + "\", \"coil_ice\": \"blocked\"}}");
 
         var rejected = Assert.Single(result.GetProperty("rejected").EnumerateArray());
         Assert.Equal(fact, rejected.GetProperty("fact").GetString());

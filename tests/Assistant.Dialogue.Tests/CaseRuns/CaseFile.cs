@@ -3,7 +3,7 @@ using Assistant.Dialogue.Tests.Understanding;
 using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
 
-namespace Assistant.Dialogue.Tests.Assess;
+namespace Assistant.Dialogue.Tests.CaseRuns;
 
 /// <summary>The computed fault cases, their texts read as answers to the facts they stand under.</summary>
 internal static class CaseFile

@@ -1,7 +1,7 @@
 using Assistant.Trade;
 using Assistant.Trade.Rules;
 
-namespace Assistant.Dialogue.Tests.Assess;
+namespace Assistant.Dialogue.Tests.CaseRuns;
 
 /// <summary>The bars of the computed cases: an invented physics model, not measured plants.</summary>
 public class CaseRunTests

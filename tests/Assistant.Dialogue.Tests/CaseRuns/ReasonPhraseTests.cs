@@ -6,7 +6,7 @@ using Assistant.Trade.Cautions;
 using Assistant.Trade.Quantities;
 using Assistant.Trade.Rules;
 
-namespace Assistant.Dialogue.Tests.Assess;
+namespace Assistant.Dialogue.Tests.CaseRuns;
 
 public class ReasonPhraseTests
 {
@@ -28,11 +28,11 @@ public class ReasonPhraseTests
 
     [Fact]
     public void Every_reason_the_rules_can_give_has_its_sentence() =>
-        Assert.Empty(RuleReasons.Keys.Where(k => !Phrases.Has(k)));
+        Assert.All(RuleReasons.Keys, k => Assert.True(Phrases.Has(k), k));
 
     [Fact]
     public void Every_caution_has_a_full_and_a_brief_text() =>
-        Assert.Empty(Enum.GetValues<CautionCode>().Select(c => "caution." + Codes.Of(c)).Where(k => !Phrases.Has(k)));
+        Assert.All(Enum.GetValues<CautionCode>(), c => Assert.True(Phrases.Has("caution." + Codes.Of(c)), Codes.Of(c)));
 
     [Theory]
     [InlineData(CautionCode.IceRemoval, "never chipped")]
