@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
@@ -10,7 +11,12 @@ namespace Assistant.Trade.Rules;
 /// <summary>The rule core: facts in, verdicts with their reasons out. Pure and deterministic.</summary>
 public static class Assessor
 {
-    public static Assessment Assess(FactSet facts)
+    private static readonly FrozenSet<Fact> NothingSkipped = FrozenSet<Fact>.Empty;
+
+    public static Assessment Assess(FactSet facts) => Assess(facts, NothingSkipped);
+
+    /// <param name="skipped">Facts that cannot be had on this visit: they are not asked for.</param>
+    public static Assessment Assess(FactSet facts, IReadOnlySet<Fact> skipped)
     {
         facts = Screening.Of(facts, out var rejected);
         var state = new PlantState(facts);
@@ -18,10 +24,10 @@ public static class Assessor
         var outside = OutsideTheRules.TakeAway(state, table);
         var ranking = Ranking.Of(table);
         var findings = Verdict.Of(state, table, ranking, Doubts.Of(facts, ranking, rejected.Length > 0), outside);
-        return new(findings, Derivations.Of(state), CautionTriggers.For(facts, findings), Next(facts, table, findings), rejected);
+        return new(findings, Derivations.Of(state), CautionTriggers.For(facts, findings), Next(facts, skipped, table, findings), rejected);
     }
 
-    private static Fact? Next(FactSet facts, SymptomTable table, ImmutableArray<Finding> findings)
+    private static Fact? Next(FactSet facts, IReadOnlySet<Fact> skipped, SymptomTable table, ImmutableArray<Finding> findings)
     {
         if (findings[0].Standing == Standing.Established)
         {
@@ -51,6 +57,6 @@ public static class Assessor
             }
         }
 
-        return NextFact.For(facts, table, leading[..count]);
+        return NextFact.For(facts, skipped, table, leading[..count]);
     }
 }

@@ -12,10 +12,12 @@ internal static class NextFact
     /// <summary>A walk between room and unit is worth about three readings where one stands.</summary>
     private const double WalkFactor = 0.35;
 
+    private const int Unobtainable = 1000;
+
     private static readonly float[][] Separations = Separate();
 
     /// <summary>The fact, or null where no fact would tell the leading faults apart.</summary>
-    public static Fact? For(FactSet facts, SymptomTable table, ReadOnlySpan<FaultCode> leading)
+    public static Fact? For(FactSet facts, IReadOnlySet<Fact> skipped, SymptomTable table, ReadOnlySpan<FaultCode> leading)
     {
         var standsAt = StandsAt(facts);
         Fact? best = null;
@@ -37,13 +39,13 @@ internal static class NextFact
                     continue;
                 }
 
-                missing++;
+                missing = skipped.Contains(fact) ? Unobtainable : missing + 1;
                 var here = fact.Place == standsAt || fact.Place is Place.Record or Place.Anywhere;
                 walks = here ? walks : WalkFactor;
                 first = first is null || (here && first.Place != standsAt) ? fact : first;
             }
 
-            if (first is null)
+            if (first is null || missing >= Unobtainable)
             {
                 continue;
             }

@@ -4,8 +4,6 @@ using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Turns;
 using Assistant.Dialogue.Visits;
 using Assistant.Dialogue.Walks;
-using Assistant.Trade;
-using Assistant.Trade.Cautions;
 using Assistant.Trade.Rules;
 
 namespace Assistant.Dialogue.Tests.Turns;
@@ -70,13 +68,7 @@ internal sealed class Conversation
         return Reply;
     }
 
-    private static PhraseBook LoadBook()
-    {
-        var files = RepositoryFiles.ReadAll("dialogs/phrases", "*.yaml");
-        var known = PhraseBook.Load(files);
-        var cautions = Enum.GetValues<CautionCode>().Select(c => "caution." + Codes.Of(c)).Where(key => !known.Has(key));
-        return PhraseBook.Load([.. files, new("cautions", string.Concat(cautions.Select(c => $"{c}: {{ full: {c}, brief: {c} }}\n")))]);
-    }
+    private static PhraseBook LoadBook() => PhraseBook.Load(RepositoryFiles.ReadAll("dialogs/phrases", "*.yaml"));
 
     private void Keep(Turn turn)
     {

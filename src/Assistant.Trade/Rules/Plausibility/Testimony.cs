@@ -37,7 +37,8 @@ internal static class Testimony
             return reading.Canonical;
         }
 
-        if (refrigerant is null || reading.Unit.Dimension != Dimension.Pressure)
+        // R744 may run above its critical point, where a pressure has no saturation temperature.
+        if (refrigerant is null or { Designation: "R744" } || reading.Unit.Dimension != Dimension.Pressure)
         {
             return double.NaN;
         }
