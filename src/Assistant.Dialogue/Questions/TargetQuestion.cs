@@ -13,6 +13,9 @@ internal static class TargetQuestion
         var about = asked.Arguments.About ?? Implied(asked);
         return about == FactCatalogue.DischargePressure || about == FactCatalogue.SaturatedCondensingTemperature ? Head(asked)
             : about == FactCatalogue.SuctionPressure || about == FactCatalogue.SaturatedSuctionTemperature ? Suction(asked)
+            : about == FactCatalogue.HeadPressureControlSetting ? SetpointQuestion.Answer(asked)
+            : about == FactCatalogue.CondenserSplit ? Difference(asked, FactCatalogue.DesignCondenserSplit, CondenserSplit.Usual, "answer.target.split")
+            : about == FactCatalogue.DesignEvaporatorTd ? Difference(asked, FactCatalogue.DesignEvaporatorTd, EvaporatorTd.Usual, "answer.target.td")
             : about == FactCatalogue.Subcooling ? asked.Answer("answer.target.subcooling", ("low", TemperatureDifference.FromFahrenheitDegrees(5)), ("high", TemperatureDifference.FromFahrenheitDegrees(10)))
             : Superheat(asked);
     }
@@ -20,6 +23,11 @@ internal static class TargetQuestion
     // With an outside temperature in the question it is the head that is meant.
     private static Fact Implied(Asked asked) =>
         asked.Said(Dimension.Temperature, FactCatalogue.AmbientTemperature) is null ? FactCatalogue.Superheat : FactCatalogue.DischargePressure;
+
+    private static Answer Difference(Asked asked, Fact plate, (TemperatureDifference Low, TemperatureDifference High) usual, string key) =>
+        asked.NamedDifference(plate) is { } said
+            ? asked.Answer(key + "-plate", ("plate", said))
+            : asked.Answer(key, ("low", usual.Low), ("high", usual.High));
 
     private static Answer Superheat(Asked asked)
     {

@@ -72,6 +72,14 @@ public sealed class HeadQuestionTests
     public void The_subcooling_to_look_for_gives_way_to_the_glass() =>
         Assert.Contains("glass", new Call("target") { About = FactCatalogue.Subcooling }.Said(), StringComparison.Ordinal);
 
+    [Fact]
+    public void The_split_and_the_td_to_look_for_are_the_plate_s_or_the_usual()
+    {
+        Assert.StartsWith("Usually 20 °F to 30 °F over the air", new Call("target") { About = FactCatalogue.CondenserSplit }.Said(), StringComparison.Ordinal);
+        Assert.Equal("The plate says 15 °F over the air.", new Call("target") { About = FactCatalogue.CondenserSplit }.Knowing(FactCatalogue.DesignCondenserSplit, 15, UnitOfMeasure.FahrenheitDifference).Said());
+        Assert.StartsWith("Usually 8 °F to 12 °F under the air", new Call("target") { About = FactCatalogue.DesignEvaporatorTd }.Said(), StringComparison.Ordinal);
+    }
+
     // R-134a at 22 degF less a TD of 10 is 12 degF: 13.2 psig (common charts).
     [Fact]
     public void The_suction_to_expect_is_the_room_less_the_td() =>

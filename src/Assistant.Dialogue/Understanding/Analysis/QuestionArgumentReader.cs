@@ -47,7 +47,14 @@ internal sealed class QuestionArgumentReader(Lexicon lexicon)
 
     public QuestionArguments Read(Message message, FoundQuestion question, UnitSystem site)
     {
+        var about = About(message, question);
         var read = items.Read(message, question.Start, question.End, null);
+        if (question.Question == "target")
+        {
+            // "What should my head be at 95 outside": no number there is the head itself.
+            read.RemoveAll(item => item.Number is null && item.Facts.Any(f => f.Fact == about));
+        }
+
         var (names, _) = Naming.Assign(read, null);
         var numbers = ImmutableArray.CreateBuilder<QuestionNumber>();
         for (var i = 0; i < read.Count; i++)
@@ -62,7 +69,21 @@ internal sealed class QuestionArgumentReader(Lexicon lexicon)
         }
 
         var refrigerant = read.Select(i => i.Refrigerant?.Designation).FirstOrDefault(d => d is not null);
-        return new(refrigerant, numbers.ToImmutable(), Target(message, read));
+        return new(refrigerant, numbers.ToImmutable(), Target(message, read)) { About = about };
+    }
+
+    private Fact? About(Message message, FoundQuestion question)
+    {
+        var topics = new HashSet<int>();
+        for (var at = question.Start; at < question.End; at++)
+        {
+            if (lexicon.Questions.Topics.LongestAt(message.Tokens, at, out var found) > 0)
+            {
+                topics.UnionWith(found);
+            }
+        }
+
+        return lexicon.Questions.About.Find(a => topics.Contains(a.Topic)).Fact;
     }
 
     private static UnitOfMeasure? UnitOf(SaidNumber number, Fact? fact, string? question, UnitSystem site)

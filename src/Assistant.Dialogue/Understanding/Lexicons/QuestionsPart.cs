@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Assistant.Dialogue.Files;
+using Assistant.Trade.Facts;
 using YamlDotNet.RepresentationModel;
 
 namespace Assistant.Dialogue.Understanding.Lexicons;
@@ -23,9 +24,12 @@ internal sealed class QuestionsPart(LexiconFile file)
 
     public List<QuestionRule> Rules { get; } = [];
 
+    /// <summary>What a question is after, by its topic; the first that is there counts.</summary>
+    public List<(int Topic, Fact Fact)> About { get; } = [];
+
     public void Read()
     {
-        file.AllowOnly("openers", "topics", "questions");
+        file.AllowOnly("openers", "topics", "about", "questions");
         if (DialogYaml.Field(file.Root, "openers") is YamlMappingNode openers)
         {
             file.AllowOnly(openers, "openers", "strong", "weak");
@@ -47,9 +51,26 @@ internal sealed class QuestionsPart(LexiconFile file)
             }
         }
 
+        foreach (var (_, at, entry) in file.Entries("about"))
+        {
+            ReadAbout(at, entry);
+        }
+
         foreach (var map in file.Maps("questions"))
         {
             ReadQuestion(map);
+        }
+    }
+
+    private void ReadAbout(YamlNode at, YamlNode entry)
+    {
+        if (at is YamlScalarNode topic && entry is YamlScalarNode { Value: { } name } && FactCatalogue.Find(name) is { } fact)
+        {
+            About.Add((TopicOf(topic, "about"), fact));
+        }
+        else
+        {
+            file.Report(DefectKind.UnknownLink, entry, "about", $"no fact '{entry}'");
         }
     }
 
