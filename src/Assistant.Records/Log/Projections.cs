@@ -12,6 +12,8 @@ internal static class Projections
     /// <param name="first">The number of the first of the events.</param>
     public static async Task ApplyAsync(RecordsContext context, VisitRow visit, int first, IReadOnlyList<VisitEvent> events)
     {
+        // What stands before the first message of a new visit came from the record: it is not carried back to it.
+        var fromRecord = events is [VisitOpened, ..] ? events.TakeWhile(e => e is not MessageHeard).Count() : 0;
         for (var i = 0; i < events.Count; i++)
         {
             var number = first + i;
@@ -20,7 +22,7 @@ internal static class Projections
                 case ReminderSet reminder:
                     context.Reminders.Add(new() { VisitId = visit.Id, EventNumber = number, Due = reminder.Due });
                     break;
-                case FactTaken taken when visit.AssetId is { } assetId && AssetFacts.IsKept(taken):
+                case FactTaken taken when i >= fromRecord && visit.AssetId is { } assetId && AssetFacts.IsKept(taken):
                     await AssetFacts.CarryAsync(context, assetId, taken, visit.Id, number);
                     break;
                 case EventWithdrawn { Withdrawn: var withdrawn }:

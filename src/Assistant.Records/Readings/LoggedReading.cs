@@ -12,7 +12,7 @@ public sealed record LoggedReading(
     int Number, DateTimeOffset At, string By, string Fact, double? Value, string? Unit, string? Word, string Place, ReadingStanding Standing, int? WithdrawnBy, string? Doubt)
 {
     /// <summary>True where it was right when it was taken, whether or not another one followed.</summary>
-    public bool IsStanding => Standing is ReadingStanding.Counts or ReadingStanding.Superseded;
+    public bool IsStanding => Standing is ReadingStanding.Counts or ReadingStanding.Superseded or ReadingStanding.Outdated;
 
     internal static LoggedReading Of(FactTaken e, ReadingStanding standing, int? withdrawnBy) =>
         new(e.Number, e.At, e.By, e.Fact, e.Value, e.Unit, e.Word, e.Place, standing, withdrawnBy, null);

@@ -9,6 +9,9 @@ public enum ReadingStanding
     /// <summary>Right when it was taken; a later one of the same fact counts now.</summary>
     Superseded,
 
+    /// <summary>Right when it was taken; a fault was put right since, and it was not read again.</summary>
+    Outdated,
+
     /// <summary>Taken back by the one who gave it.</summary>
     Withdrawn,
 

@@ -15,12 +15,15 @@ public static class VisitReadings
             .GroupBy(e => e.Fact)
             .Select(taken => taken.Last().Number)
             .ToHashSet();
+        var mended = events.OfType<FaultMended>().Where(e => !withdrawals.ContainsKey(e.Number)).ToList();
         return
         [
             .. events.SelectMany<VisitEvent, LoggedReading>(happened => happened switch
             {
                 FactTaken e when withdrawals.TryGetValue(e.Number, out var by) => [LoggedReading.Of(e, ReadingStanding.Withdrawn, by)],
-                FactTaken e => [LoggedReading.Of(e, counting.Contains(e.Number) ? ReadingStanding.Counts : ReadingStanding.Superseded, null)],
+                FactTaken e when !counting.Contains(e.Number) => [LoggedReading.Of(e, ReadingStanding.Superseded, null)],
+                FactTaken e when mended.Any(m => m.Number > e.Number && m.Outdates.Contains(e.Fact)) => [LoggedReading.Of(e, ReadingStanding.Outdated, null)],
+                FactTaken e => [LoggedReading.Of(e, ReadingStanding.Counts, null)],
                 FactQuestioned e when !IsConfirmed(e, events) => [LoggedReading.Of(e, withdrawals.TryGetValue(e.Number, out var by) ? by : null)],
                 _ => [],
             }),

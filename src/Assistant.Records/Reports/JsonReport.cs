@@ -34,6 +34,7 @@ public static class JsonReport
                 report.People,
                 report.Readings,
                 Verdicts = report.Verdicts.Select(v => new { v.Number, v.At, v.Fault, v.Standing, v.Text, v.Because }),
+                Mended = report.Mended.Select(m => new { m.Number, m.At, m.By, m.Fault }),
                 Cautions = report.Cautions.Select(c => new { c.Number, c.At, c.By, c.Caution, c.Place }),
                 Cylinders = report.Cylinders.Select(c => new { c.Number, c.At, c.By, c.EntryId, c.Tag, c.CylinderKind, c.Purpose, c.Refrigerant, c.TareGrams, c.GrossBeforeGrams, c.GrossAfterGrams }),
                 FollowUps = report.FollowUps.Select(f => new { f.Number, f.At, f.By, f.Due, f.What }),

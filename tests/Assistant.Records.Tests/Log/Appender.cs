@@ -7,9 +7,8 @@ namespace Assistant.Records.Tests.Log;
 /// <summary>The program that a crash test kills: appends to four visits without end and prints each append once it is acknowledged.</summary>
 internal static class Appender
 {
-    public static async Task Main(string[] arguments)
+    public static async Task RunAsync(string path, string run)
     {
-        var (path, run) = (arguments[0], arguments[1]);
         await using var log = await EventLog.OpenAsync(new SqliteRecords(path));
         var output = TextWriter.Synchronized(Console.Out);
         await Task.WhenAll(Enumerable.Range(0, 4).Select(writer => AppendForeverAsync(log, $"run-{run}-{writer}", output)));

@@ -30,7 +30,7 @@ public class CrashTests
     /// <summary>Kills the appender (SIGKILL) after so many acknowledgements; gives the last one of each visit.</summary>
     private static async Task<Dictionary<string, int>> RunAndKillAsync(string path, int run, int after)
     {
-        using var appender = Process.Start(new ProcessStartInfo("dotnet", [typeof(Appender).Assembly.Location, path, $"{run}"]) { RedirectStandardOutput = true })!;
+        using var appender = Process.Start(new ProcessStartInfo("dotnet", [typeof(Appender).Assembly.Location, "append", path, $"{run}"]) { RedirectStandardOutput = true })!;
         var acknowledged = new Dictionary<string, int>();
         for (var seen = 0; await appender.StandardOutput.ReadLineAsync() is { } line; seen++)
         {

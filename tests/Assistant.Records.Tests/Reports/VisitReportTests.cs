@@ -37,6 +37,7 @@ public class VisitReportTests
         Assert.Contains("3.8 lb R448A into the equipment (INV-07)", pages[0], StringComparison.Ordinal);
         Assert.Matches(@"2026-02-11\s+verify the repaired flare with soap film", pages[0]);
         Assert.Contains("Nobody checked the instruments", pages[0], StringComparison.Ordinal);
+        Assert.Contains("Put right: short of refrigerant", pages[0], StringComparison.Ordinal);
         Assert.DoesNotContain("711", pages[0], StringComparison.Ordinal);
         Assert.Contains("The full log", pages[1], StringComparison.Ordinal);
     }
@@ -49,7 +50,8 @@ public class VisitReportTests
         Assert.Matches(@"65 °F\s+unit\s+Robin\s+corrected to 56 °F", text);
         Assert.Matches(@"711 psig\s+Kim\s+does not fit, not", text);
         Assert.Matches(@"31\.3 lb\s+27\.5 lb\s+3\.8 lb", text);
-        Assert.Matches("held 29 events", text);
+        Assert.Matches("held 30 events", text);
+        Assert.Matches(@"flashing\s+unit\s+Robin\s+from before the repair", text);
     }
 
     [Fact]
@@ -94,7 +96,7 @@ public class VisitReportTests
         var reading = root.GetProperty("readings").EnumerateArray().First(r => r.GetProperty("standing").GetString() == "withdrawn");
         Assert.Equal(65, reading.GetProperty("value").GetDouble());
         Assert.Equal("degF", reading.GetProperty("unit").GetString());
-        Assert.Equal(29, root.GetProperty("basis").GetProperty("logVersion").GetInt32());
+        Assert.Equal(30, root.GetProperty("basis").GetProperty("logVersion").GetInt32());
         Assert.Equal("compressor-inlet", root.GetProperty("measuredCycle")[0].GetProperty("corner").GetString());
     }
 
@@ -103,7 +105,7 @@ public class VisitReportTests
     {
         var bare = InventedVisit.Report() with
         {
-            Readings = [], Verdicts = [], Cautions = [], Cylinders = [], FollowUps = [], Pictures = [], Messages = [], Measured = null, Designed = null, ClosedAt = null, Outcome = null,
+            Readings = [], Verdicts = [], Mended = [], Cautions = [], Cylinders = [], FollowUps = [], Pictures = [], Messages = [], Measured = null, Designed = null, ClosedAt = null, Outcome = null,
         };
         var sheet = new SheetWriter(InventedVisit.Phrases).Write(bare);
 

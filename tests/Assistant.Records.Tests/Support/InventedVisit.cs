@@ -2,11 +2,10 @@ using System.Collections.Immutable;
 using Assistant.Dialogue.Files;
 using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Visits;
+using Assistant.Records.Log;
 using Assistant.Records.Reports.Model;
 using Assistant.Records.Tests.Pictures;
-using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
-using Assistant.Trade.Sums;
 
 namespace Assistant.Records.Tests.Support;
 
@@ -49,6 +48,7 @@ internal static class InventedVisit
         { At = At(24), By = "Robin" },
         new PictureTaken(PictureId, "oil at the return bend, top left", "leak-search") { At = At(40), By = "Kim" },
         new CylinderUsed("use-1", "INV-07", "supply", "charge", "R448A", 5_900, 14_200, 12_480, null) { At = At(75), By = "Robin" },
+        new FaultMended("undercharge", ["sight_glass"]) { At = At(76), By = "Robin" },
         Heard(95, "m-6", "box is down to 38 now"),
         Taken(95, "box_temperature", 38, "degF", "room"),
         new FollowUpNoted(new(2026, 2, 11), "verify the repaired flare with soap film") { At = At(96), By = "Robin" },
@@ -58,23 +58,21 @@ internal static class InventedVisit
     /// <summary>The report of it, with the cycle of its readings beside the one the unit is built for.</summary>
     public static VisitReport Report(UnitSystem units = UnitSystem.Us)
     {
-        var facts = Facts();
         var jpeg = Records.Pictures.PictureEncoder.Encode(InventedPictures.Marked(800, 600));
         return VisitReportBuilder.Build(
             "0198c0ffee", Events, "Walk-in cooler, unit on the flat roof",
             taken => new(taken.PictureId, taken.At, taken.By, taken.Caption, jpeg.Jpeg, jpeg.Width, jpeg.Height),
-            new("0123456789ab", Events.Count, new string('a', 64)))
-            with { Units = units, Measured = RefrigerationCycle.Measured(facts), Designed = RefrigerationCycle.Design(facts) };
+            new("0123456789ab", Events.Count, new string('a', 64))) with { Units = units };
     }
 
-    private static FactSet Facts() => FactSet.Of(
-        Events.OfType<FactTaken>().GroupBy(e => e.Fact).Select(e => e.Last()).Select<FactTaken, FactValue>(e =>
+    /// <summary>The whole log as one append to an empty store, its picture kept under that id.</summary>
+    public static Append Log(string visitId, string pictureId) =>
+        new(visitId, 0, [.. Events.Select(e => e is PictureTaken taken ? taken with { PictureId = pictureId } : e)])
         {
-            var fact = FactCatalogue.Find(e.Fact)!;
-            return e.Word is { } word
-                ? new Observation(fact, word)
-                : new Reading(fact, e.Value!.Value, UnitOfMeasure.All.First(u => u.Symbol == e.Unit && u.Dimension == (fact.Kind == FactKind.Pressure ? Dimension.Pressure : Dimension.Temperature)));
-        }));
+            Opening = new((VisitOpened)Events[0], "team", "invented-thread", Replaces: null),
+        };
+
+    public static ReminderSet Reminder(DateTimeOffset at) => new(at.AddMinutes(20), "read the head again") { At = at, By = "Robin" };
 
     private static DateTimeOffset At(int minutes) => Invented.Morning.AddMinutes(minutes);
 

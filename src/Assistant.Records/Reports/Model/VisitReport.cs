@@ -10,7 +10,8 @@ namespace Assistant.Records.Reports.Model;
 /// <param name="Unit">What people call the equipment, or null.</param>
 /// <param name="People">Who said something on the visit, in the order they first did.</param>
 /// <param name="Verdicts">Every verdict said and not taken back; the last one stands.</param>
-/// <param name="Measured">The cycle as it was read, or null where the readings do not give one.</param>
+/// <param name="Mended">The faults put right.</param>
+/// <param name="Measured">The cycle as it was read, at the verdict where it was not read again after a repair; null where the readings do not give one.</param>
 /// <param name="Designed">The cycle the unit is built for in today's weather, or null.</param>
 public sealed record VisitReport(
     string VisitId,
@@ -25,6 +26,7 @@ public sealed record VisitReport(
     ImmutableArray<string> People,
     ImmutableArray<LoggedReading> Readings,
     ImmutableArray<VerdictGiven> Verdicts,
+    ImmutableArray<FaultMended> Mended,
     ImmutableArray<CautionGiven> Cautions,
     ImmutableArray<CylinderUsed> Cylinders,
     ImmutableArray<FollowUpNoted> FollowUps,

@@ -1,5 +1,6 @@
 using Assistant.Dialogue.Visits;
 using Assistant.Records.Readings;
+using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
 using Assistant.Trade.Sums;
 
@@ -16,7 +17,8 @@ public static class VisitReportBuilder
         var opened = events.OfType<VisitOpened>().First();
         var withdrawn = VisitReadings.Withdrawals(events);
         var standing = events.Where(e => !withdrawn.ContainsKey(e.Number)).ToList();
-        var facts = VisitState.Fold(events).Facts;
+        var now = VisitState.Fold(events).Facts;
+        var facts = RefrigerationCycle.Measured(now) is null ? AtVerdict(events) : now;
         var closed = standing.OfType<VisitClosed>().LastOrDefault();
         return new(
             visitId,
@@ -31,6 +33,7 @@ public static class VisitReportBuilder
             [.. events.OfType<MessageHeard>().Select(m => m.By).Prepend(opened.By).Distinct()],
             VisitReadings.Of(events),
             [.. standing.OfType<VerdictGiven>()],
+            [.. standing.OfType<FaultMended>()],
             [.. standing.OfType<CautionGiven>()],
             [.. standing.OfType<CylinderUsed>().DistinctBy(c => c.EntryId)],
             [.. standing.OfType<FollowUpNoted>().OrderBy(f => f.Due)],
@@ -39,5 +42,12 @@ public static class VisitReportBuilder
             RefrigerationCycle.Measured(facts),
             RefrigerationCycle.Design(facts),
             basis);
+    }
+
+    /// <summary>What was known when the last verdict was said: a repair outdates the readings that led to it.</summary>
+    private static FactSet AtVerdict(IReadOnlyList<VisitEvent> events)
+    {
+        var last = events.OfType<VerdictGiven>().LastOrDefault()?.Number ?? events.Count;
+        return VisitState.Fold(events.Take(last)).Facts;
     }
 }

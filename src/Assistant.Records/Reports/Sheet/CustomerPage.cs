@@ -70,6 +70,7 @@ internal sealed class CustomerPage(VisitReport report, ReportWords words)
             (SheetText)$"{ReportWords.Mass(Math.Abs(c.GrossAfterGrams - c.GrossBeforeGrams), report.Units)} {c.Refrigerant} {words[$"way.{c.Purpose}"]} ({c.Tag})").ToList();
         var said = Said(FactCatalogue.ChargeAdded, "charge-added").Concat(Said(FactCatalogue.ChargeRecovered, "charge-recovered")).ToList();
         List<SheetText> done = [.. cylinders, .. said];
+        done.InsertRange(0, report.Mended.Select(m => m.Fault).Distinct().Select(fault => (SheetText)words.Say("mended", ("fault", words.Fault(fault)))));
         if (done.Count == 0)
         {
             done.Add(words["nothing-done"]);

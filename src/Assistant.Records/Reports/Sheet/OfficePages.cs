@@ -45,6 +45,7 @@ internal sealed class OfficePages(VisitReport report, ReportWords words)
     {
         ReadingStanding.Withdrawn => Correction(reading) is { } correction ? words.Say("remark.corrected", ("value", words.Value(correction))) : words["remark.withdrawn"],
         ReadingStanding.Superseded => words["remark.superseded"],
+        ReadingStanding.Outdated => words["remark.outdated"],
         ReadingStanding.Questioned => words.Say("remark.questioned", ("why", reading.Doubt ?? "")),
         _ => "",
     };

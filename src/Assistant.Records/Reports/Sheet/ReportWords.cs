@@ -27,6 +27,9 @@ public sealed class ReportWords(PhraseBook phrases)
     /// <summary>A fact by its name: "Suction pressure".</summary>
     public string Fact(string fact) => Sentence(Word(fact));
 
+    /// <summary>A fault by its code, as people say it.</summary>
+    public string Fault(string code) => phrases.Has($"fault.{code}") ? phrases.Say($"fault.{code}", UnitSystem.Us).Full : Word(code);
+
     /// <summary>A word as people say it; a code without a word of its own is spelled with spaces.</summary>
     public string Word(string code)
     {
