@@ -7,11 +7,17 @@ public sealed class Fact
 {
     internal Fact(string name, FactKind kind, Place place, params ImmutableArray<string> choices)
     {
+        Index = created++;
         Name = name;
         Kind = kind;
         Place = place;
         Choices = kind == FactKind.YesNo ? ["yes", "no"] : choices;
     }
+
+    private static int created;
+
+    /// <summary>Its place in a <see cref="FactSet"/>.</summary>
+    internal int Index { get; }
 
     /// <summary>snake_case, as the contract spells it.</summary>
     public string Name { get; }

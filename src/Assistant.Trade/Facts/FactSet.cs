@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Assistant.Trade.Quantities;
 using Assistant.Trade.Sums;
 
@@ -7,34 +6,45 @@ namespace Assistant.Trade.Facts;
 /// <summary>All that a visit knows now, one value a fact. Gives each in the form the sums take, with the site's own barometer.</summary>
 public sealed class FactSet
 {
-    public static FactSet Empty { get; } = new(ImmutableDictionary<Fact, FactValue>.Empty);
+    public static FactSet Empty { get; } = new(new FactValue?[FactCatalogue.All.Count]);
 
-    private readonly ImmutableDictionary<Fact, FactValue> values;
+    // One place a fact: a set is read some hundred times an assessment and holds few facts, so it is an array and not a dictionary.
+    private readonly FactValue?[] values;
 
-    private FactSet(ImmutableDictionary<Fact, FactValue> values)
+    private FactSet(FactValue?[] values)
     {
         this.values = values;
         Barometer = Atmosphere.BarometricPressure(Quantity(FactCatalogue.Altitude, Dimension.Length) ?? 0);
     }
 
-    public static FactSet Of(params IEnumerable<FactValue> values) =>
-        new(values.ToImmutableDictionary(v => v.Fact, v => v));
+    /// <exception cref="ArgumentException">A fact is given twice.</exception>
+    public static FactSet Of(params IEnumerable<FactValue> values)
+    {
+        var places = new FactValue?[FactCatalogue.All.Count];
+        foreach (var value in values)
+        {
+            places[value.Fact.Index] = places[value.Fact.Index] is null ? value : throw new ArgumentException($"{value.Fact} is given twice", nameof(values));
+        }
+
+        return new(places);
+    }
 
     /// <summary>The site's barometric pressure by its altitude; the standard atmosphere where none is known.</summary>
     public AbsolutePressure Barometer { get; }
 
-    public IEnumerable<FactValue> Values => values.Values;
+    /// <summary>What is known, in the catalogue's order.</summary>
+    public IEnumerable<FactValue> Values => values.Where(v => v is not null)!;
 
-    public bool Has(Fact fact) => values.ContainsKey(fact);
+    public bool Has(Fact fact) => values[fact.Index] is not null;
 
-    public FactValue? Find(Fact fact) => values.GetValueOrDefault(fact);
+    public FactValue? Find(Fact fact) => values[fact.Index];
 
-    public FactSet With(FactValue value) => new(values.SetItem(value.Fact, value));
+    public FactSet With(FactValue value) => Replaced(value.Fact, value);
 
-    public FactSet Without(Fact fact) => new(values.Remove(fact));
+    public FactSet Without(Fact fact) => Replaced(fact, null);
 
     /// <summary>The word observed for a choice or yes/no fact, or null.</summary>
-    public string? Word(Fact fact) => (values.GetValueOrDefault(fact) as Observation)?.Value;
+    public string? Word(Fact fact) => (values[fact.Index] as Observation)?.Value;
 
     public bool Is(Fact fact, string word) => Word(fact) == word;
 
@@ -45,7 +55,7 @@ public sealed class FactSet
     /// <summary>The absolute pressure, counting the site's barometer for a gauge reading and nothing for an absolute one.</summary>
     public AbsolutePressure? Pressure(Fact fact)
     {
-        if (values.GetValueOrDefault(fact) is not Reading { Unit.Dimension: Dimension.Pressure } reading)
+        if (values[fact.Index] is not Reading { Unit.Dimension: Dimension.Pressure } reading)
         {
             return null;
         }
@@ -58,5 +68,12 @@ public sealed class FactSet
 
     /// <summary>The canonical value where the fact is known in that dimension: kg, A, V, m, m3, s, Pa absolute for a vacuum.</summary>
     public double? Quantity(Fact fact, Dimension dimension) =>
-        values.GetValueOrDefault(fact) is Reading reading && reading.Unit.Dimension == dimension ? reading.Canonical : null;
+        values[fact.Index] is Reading reading && reading.Unit.Dimension == dimension ? reading.Canonical : null;
+
+    private FactSet Replaced(Fact fact, FactValue? value)
+    {
+        var places = (FactValue?[])values.Clone();
+        places[fact.Index] = value;
+        return new(places);
+    }
 }

@@ -43,6 +43,10 @@ internal static class Verdict
         outside.Key == OutsideTheRules.ElectronicValve && finding.Code is not (FaultCode.ExpansionValveStarving or FaultCode.ExpansionValveOverfeeding) ? finding
         : finding.Code == FaultCode.NotEnoughEvidence ? finding with { Because = [outside] } : AtMost(finding, Standing.Likely) with { Against = finding.Against.Add(outside) };
 
+    /// <summary>True where the readings, if they are to be trusted, establish the first fault.</summary>
+    public static bool WouldEstablish(ReadOnlySpan<Weighing> ranking) =>
+        !ranking.IsEmpty && StandingOf(ranking[0], ranking.Length > 1 ? ranking[1].Misfit - ranking[0].Misfit : double.PositiveInfinity) == Standing.Established;
+
     private static Finding NotEnough { get; } = new(FaultCode.NotEnoughEvidence, Standing.Possible, [], [], "");
 
     private static Finding AtMost(Finding finding, Standing standing) => finding with { Standing = (Standing)Math.Max((int)finding.Standing, (int)standing) };

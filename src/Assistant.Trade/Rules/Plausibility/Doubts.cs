@@ -41,7 +41,7 @@ internal static class Doubts
             return tied || Changes(facts, ranking, _ => true) ? Doubt.OfTheVerdict : Doubt.OfAReading;
         }
 
-        return FewIn(facts) is { } system && Changes(facts, ranking, r => SystemOf(r) == system) ? Doubt.OfAReading : Doubt.None;
+        return Verdict.WouldEstablish(ranking) && FewIn(facts) is { } system && Changes(facts, ranking, r => SystemOf(r) == system) ? Doubt.OfAReading : Doubt.None;
     }
 
     private static bool Changes(FactSet facts, ReadOnlySpan<Weighing> ranking, Func<Reading, bool> suspected)
