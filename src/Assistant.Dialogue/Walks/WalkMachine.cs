@@ -40,22 +40,19 @@ public sealed class WalkMachine
                     break;
                 }
 
-                if (cursor.CanLeave(view) && TakenBranch(stop, view) is { } branch)
+                if (!cursor.Leave(view))
                 {
-                    if (branch.Take is { } copy && view.Facts.Find(copy.From) != null)
+                    if (cursor.Act(view))
                     {
-                        copies.Add(copy);
+                        continue;
                     }
 
-                    cursor.Leave(view);
-                }
-                else if (cursor.CanAct(view))
-                {
-                    cursor.Act(view);
-                }
-                else
-                {
                     break;
+                }
+
+                if (TakenBranch(stop, view)?.Take is { } copy && view.Facts.Has(copy.From))
+                {
+                    copies.Add(copy);
                 }
             }
 
@@ -134,6 +131,8 @@ public sealed class WalkMachine
             Machine = new(() => State, state => State = state);
             next = Machine.SetTriggerParameters<WalkView>(Trigger.Next);
             established = Machine.SetTriggerParameters<WalkView>(Trigger.Established);
+            // A trigger no guard lets through leaves the machine where it is: that is the answer, not a mistake.
+            Machine.OnUnhandledTrigger((_, _) => { });
             Configure(walk);
         }
 
@@ -141,13 +140,18 @@ public sealed class WalkMachine
 
         public string State { get; set; }
 
-        public bool CanLeave(WalkView view) => Machine.CanFire(next, view);
+        /// <summary>Goes on where the stop has what it wants; false where it stays.</summary>
+        public bool Leave(WalkView view) => Moves(next, view);
 
-        public void Leave(WalkView view) => Machine.Fire(next, view);
+        /// <summary>Goes to the stop that acts where a fault is established; false where it stays.</summary>
+        public bool Act(WalkView view) => Moves(established, view);
 
-        public bool CanAct(WalkView view) => Machine.CanFire(established, view);
-
-        public void Act(WalkView view) => Machine.Fire(established, view);
+        private bool Moves(StateMachine<string, Trigger>.TriggerWithParameters<WalkView> trigger, WalkView view)
+        {
+            var before = State;
+            Machine.Fire(trigger, view);
+            return !ReferenceEquals(State, before);
+        }
 
         public ImmutableArray<string> WhyNot(WalkView view) =>
             Machine.CanFire(next, view, out var unmet) ? [] : [.. unmet.Distinct()];
