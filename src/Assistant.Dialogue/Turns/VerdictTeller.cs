@@ -10,12 +10,13 @@ namespace Assistant.Dialogue.Turns;
 internal sealed class VerdictTeller(PhraseBook book)
 {
     private const int MostRuledOutNamed = 3;
+    private const int LeastReasonsForLikely = 2;
 
     /// <param name="leader">The leading fault where it is at least likely, otherwise null.</param>
     public void Tell(TurnDraft draft, Assessment assessment, Finding? leader)
     {
         var last = draft.State.LastVerdict;
-        if (leader is null || (leader.Code == FaultCode.NoFault && leader.Standing != Standing.Established))
+        if (leader is null || !IsWorthSaying(leader))
         {
             TakeBack(draft, last);
             return;
@@ -39,6 +40,10 @@ internal sealed class VerdictTeller(PhraseBook book)
 
         NameRuledOut(draft, assessment);
     }
+
+    // A likely fault that a single reading carries is the next question's business, not yet news; nor is a likely "no fault".
+    private static bool IsWorthSaying(Finding leader) =>
+        leader.Standing == Standing.Established || (leader.Code != FaultCode.NoFault && leader.Because.Length >= LeastReasonsForLikely);
 
     /// <summary>All the reasons for and against the leading fault, and what else is possible.</summary>
     public void TellAll(TurnDraft draft, Assessment assessment)

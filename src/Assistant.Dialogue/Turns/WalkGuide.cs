@@ -31,9 +31,17 @@ internal sealed class WalkGuide(PhraseBook book, WalkMachine machine, FactTaker 
         }
 
         var here = machine.Locate(view);
-        foreach (var copy in here.Copies)
+        foreach (var way in here.Taken)
         {
-            view = view with { Assessment = taker.Copy(draft, copy.To, copy.From), Visit = draft.State };
+            if (way.Says is { } says)
+            {
+                draft.Say(says);
+            }
+
+            if (way.Take is { } copy && draft.State.Facts.Has(copy.From))
+            {
+                view = view with { Assessment = taker.Copy(draft, copy.To, copy.From), Visit = draft.State };
+            }
         }
 
         verdicts.Tell(draft, view.Assessment, view.Leader);
@@ -127,10 +135,12 @@ internal sealed class WalkGuide(PhraseBook book, WalkMachine machine, FactTaker 
         if (stop.Kind == StopKind.Acts && leader is not null && Walk.Action(leader.Code).Outdates is { IsEmpty: false } outdates)
         {
             draft.Emit(new FaultMended(Codes.Of(leader.Code), outdates) { At = draft.At, By = draft.By });
+            draft.Say("taken.mended", ("fault", "fault." + Codes.Of(leader.Code)));
         }
         else if (stop.Kind is StopKind.Confirms or StopKind.Acts)
         {
             draft.Emit(new StopConfirmed(Walk.Name, stop.Name) { At = draft.At, By = draft.By });
+            draft.Say("taken.confirmed");
         }
         else
         {

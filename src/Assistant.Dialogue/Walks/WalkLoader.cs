@@ -197,10 +197,11 @@ public sealed class WalkLoader
         var branches = ImmutableArray.CreateBuilder<WalkBranch>();
         foreach (var node in list.OfType<YamlMappingNode>())
         {
-            yaml.AllowOnly(node, name, "when", "go", "take");
+            yaml.AllowOnly(node, name, "when", "go", "says", "take");
             branches.Add(new(
                 DialogYaml.Field(node, "when") is { } when ? conditions.Read(name, when) : null,
                 Required(node, name, "go"),
+                yaml.Text(node, name, "says") is { } says ? Phrase(DialogYaml.At(node, "says"), name, says) : null,
                 DialogYaml.Field(node, "take") is { } take ? conditions.Copy(name, take) : null,
                 (int)node.Start.Line));
         }

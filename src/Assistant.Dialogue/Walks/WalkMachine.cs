@@ -20,14 +20,14 @@ public sealed class WalkMachine
 
     public WalkDefinition Walk => walk;
 
-    /// <summary>Where the walk stands, and the readings that count for another fact too because of the way it went.</summary>
+    /// <summary>Where the walk stands, and the ways it took from where it stood before.</summary>
     public WalkOutcome Locate(WalkView view)
     {
         var cursor = Rent();
         try
         {
             cursor.State = walk.First.Name;
-            var copies = ImmutableArray.CreateBuilder<CopiedFact>();
+            var (taken, isNew) = (ImmutableArray.CreateBuilder<WalkBranch>(), false);
             string? place = null;
 
             // Each stop is passed at most once: the walk is checked to have no way back.
@@ -50,13 +50,14 @@ public sealed class WalkMachine
                     break;
                 }
 
-                if (TakenBranch(stop, view)?.Take is { } copy && view.Facts.Has(copy.From))
+                isNew |= stop.Name == view.Visit.Stop;
+                if (isNew && TakenBranch(stop, view) is { } branch)
                 {
-                    copies.Add(copy);
+                    taken.Add(branch);
                 }
             }
 
-            return new(walk.Stop(cursor.State), place ?? walk.Places[0], copies.ToImmutable());
+            return new(walk.Stop(cursor.State), place ?? walk.Places[0], taken.ToImmutable());
         }
         finally
         {
@@ -208,4 +209,5 @@ public sealed class WalkMachine
 
 /// <summary>Where a walk stands.</summary>
 /// <param name="Place">Where the technician has to be there.</param>
-public sealed record WalkOutcome(WalkStop Stop, string Place, ImmutableArray<CopiedFact> Copies);
+/// <param name="Taken">The ways taken since the walk stood where the visit last was.</param>
+public sealed record WalkOutcome(WalkStop Stop, string Place, ImmutableArray<WalkBranch> Taken);

@@ -49,8 +49,9 @@ public sealed record WalkStop(
 
 /// <summary>A way on from a stop; the first whose condition holds is taken.</summary>
 /// <param name="When">Null: otherwise.</param>
+/// <param name="Says">The key of what is said when this way is taken, or null.</param>
 /// <param name="Take">A reading that from here on counts for another fact too, or null.</param>
-public sealed record WalkBranch(WalkCondition? When, string Go, CopiedFact? Take, int Line);
+public sealed record WalkBranch(WalkCondition? When, string Go, string? Says, CopiedFact? Take, int Line);
 
 /// <summary>The value of <paramref name="From"/> is taken for <paramref name="To"/>.</summary>
 public sealed record CopiedFact(Fact To, Fact From);

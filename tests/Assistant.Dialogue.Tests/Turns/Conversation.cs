@@ -18,12 +18,12 @@ internal sealed class Conversation
 
     public Conversation(Understand? understand = null, Assess? assess = null, AnswerQuestion? answer = null, params (string Fact, string Text)[] known)
     {
-        engine = Engine(understand ?? FakeUnderstanding.Understand, assess ?? (_ => Nothing), answer ?? ((_, _, _) => null));
+        engine = Engine(understand ?? FakeUnderstanding.Understand, assess ?? (_ => Nothing), answer ?? ((_, _) => null));
         var opened = new VisitOpened("Upper Dairy", null, "us", known.ToImmutableDictionary(k => k.Fact, k => k.Text)) { At = now, By = "ada" };
         Keep(engine.Open(opened));
     }
 
-    public static PhraseBook Book { get; } = LoadBook();
+    public static PhraseBook Book { get; } = PhraseBook.Load(RepositoryFiles.ReadAll("dialogs/phrases", "*.yaml"));
 
     public static WalkDefinition Walk { get; } = WalkLoader.Load(RepositoryFiles.Read("dialogs/walks/warm-box.yaml"), Book);
 
@@ -45,7 +45,7 @@ internal sealed class Conversation
     public static Assessment Judging(params (FaultCode Code, Standing Standing)[] findings) => new(
         findings.Length == 0
             ? [new(FaultCode.NotEnoughEvidence, Standing.Possible, [], [], "")]
-            : [.. findings.Select(f => new Finding(f.Code, f.Standing, [], [], "common practice"))],
+            : [.. findings.Select(f => new Finding(f.Code, f.Standing, [new("taken.confirmed"), new("found.pumping")], [], "common practice"))],
         new(null, null, null, false, null, null, null, null, null),
         [],
         null,
@@ -67,8 +67,6 @@ internal sealed class Conversation
 
         return Reply;
     }
-
-    private static PhraseBook LoadBook() => PhraseBook.Load(RepositoryFiles.ReadAll("dialogs/phrases", "*.yaml"));
 
     private void Keep(Turn turn)
     {
