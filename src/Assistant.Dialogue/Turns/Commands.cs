@@ -14,6 +14,8 @@ internal sealed partial class Commands(PhraseBook book, WalkGuide guide)
     {
         switch (command)
         {
+            case "emergency":
+                return guide.Emergency(draft);
             case "why":
                 guide.TellWhy(draft);
                 break;

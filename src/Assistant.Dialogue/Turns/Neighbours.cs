@@ -1,7 +1,7 @@
-using Assistant.Dialogue.Replies;
+using Assistant.Dialogue.Questions;
 using Assistant.Dialogue.Understanding;
+using Assistant.Dialogue.Visits;
 using Assistant.Trade.Facts;
-using Assistant.Trade.Quantities;
 using Assistant.Trade.Rules;
 
 namespace Assistant.Dialogue.Turns;
@@ -12,5 +12,5 @@ public delegate Understood Understand(string text, UnderstandingContext context)
 /// <summary>Makes of the facts what the rules say.</summary>
 public delegate Assessment Assess(FactSet facts);
 
-/// <summary>Answers a question in the middle, or null where it can not.</summary>
-public delegate Phrase? AnswerQuestion(Understood question, FactSet facts, UnitSystem units);
+/// <summary>Answers a question in the middle from what the visit knows, or null where it is none that is known.</summary>
+public delegate Answer? AnswerQuestion(Understood question, VisitState visit, VisitCourse course);

@@ -102,9 +102,17 @@ public sealed class TurnEngine : ITurnEngine
 
     private Turn Answer(TurnDraft draft, Understood question)
     {
-        if (answer(question, draft.State.Facts, draft.State.Units) is { } answered)
+        if (answer(question, draft.State, VisitCourses.Of(draft.State)) is { } answered)
         {
-            draft.Say(answered);
+            foreach (var phrase in new[] { answered.Say, answered.Needs ?? Phrase.Empty }.Where(p => !p.IsEmpty))
+            {
+                draft.Say(phrase);
+            }
+
+            foreach (var reason in answered.Because)
+            {
+                draft.AddReason(reason);
+            }
         }
         else
         {

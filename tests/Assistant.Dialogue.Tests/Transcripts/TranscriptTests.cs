@@ -1,3 +1,4 @@
+using Assistant.Dialogue.Questions;
 using Assistant.Dialogue.Tests.Turns;
 using Assistant.Dialogue.Tests.Understanding;
 using Assistant.Dialogue.Understanding;
@@ -9,6 +10,7 @@ namespace Assistant.Dialogue.Tests.Transcripts;
 public sealed class TranscriptTests(ITestOutputHelper output)
 {
     private static readonly Understander Understander = LexiconFiles.Understander;
+    private static readonly QuestionAnswerer Answerer = new(Conversation.Book);
 
     public static TheoryData<string> Files =>
         [.. Directory.GetFiles(Path.Combine(RepositoryFiles.Root, "tests/transcripts"), "*.txt").Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal)];
@@ -17,7 +19,7 @@ public sealed class TranscriptTests(ITestOutputHelper output)
     [MemberData(nameof(Files))]
     public void A_conversation_goes_as_it_is_written(string file)
     {
-        var player = new TranscriptPlayer(Conversation.Engine(Understander.Understand, Assessor.Assess, (_, _, _) => null));
+        var player = new TranscriptPlayer(Conversation.Engine(Understander.Understand, Assessor.Assess, (question, visit, course) => Answerer.Answer(question, visit.Facts, visit.Units, course)));
 
         player.Play(Transcript.Read(RepositoryFiles.Read("tests/transcripts/" + file).Text));
 
