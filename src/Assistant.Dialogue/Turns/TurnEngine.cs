@@ -62,12 +62,12 @@ public sealed class TurnEngine : ITurnEngine
             return Closed(draft, message.Text);
         }
 
-        if (Pending(draft, plain) is { } settled)
+        if ((Pending(draft, plain) ?? Step(draft, plain)) is { } settled)
         {
             return settled;
         }
 
-        var context = new UnderstandingContext(Expected(state), state.Units);
+        var context = new UnderstandingContext(Expected(state) ?? guide.NextFact(state), state.Units);
         var understood = understand(message.Text, context);
         if (state.Clarification is { } open && understood.Intent is not (Intent.Command or Intent.Question) && !Clarifier.IsWhole(understood))
         {
@@ -84,7 +84,7 @@ public sealed class TurnEngine : ITurnEngine
             Intent.Command => commands.Obey(draft, understood.Command!, message.Text),
             Intent.Question => Answer(draft, understood),
             Intent.Answer => TakeAnswer(draft, understood, message),
-            _ => Guess(draft, plain, context.Expected),
+            _ => Guess(draft, plain, context.Expected, isFirst: state.LastMessage == 0),
         };
     }
 
@@ -145,21 +145,22 @@ public sealed class TurnEngine : ITurnEngine
         return null;
     }
 
-    // What the understanding leaves alone: a choice said as it is written, "ok" at a step, "later" at a repair.
-    private Turn Guess(TurnDraft draft, string plain, Fact? expected)
+    // "ok" at a step and "later" at a repair are the dialogue's own business; null where the message is something else.
+    private Turn? Step(TurnDraft draft, string plain) =>
+        guide.IsAtStep(draft.State) && (words.IsConfirm(plain) || words.IsLater(plain))
+            ? commands.Obey(draft, words.IsLater(plain) ? "skip" : "done", plain)
+            : null;
+
+    // What the understanding leaves alone: a choice said as it is written.
+    private Turn Guess(TurnDraft draft, string plain, Fact? expected, bool isFirst)
     {
         if (expected is not null && Choice(expected, plain) is { } choice)
         {
             return guide.Finish(draft, taker.Take(draft, [new Observation(expected, choice)]));
         }
 
-        if (guide.IsAtStep(draft.State) && (words.IsConfirm(plain) || words.IsLater(plain)))
-        {
-            return commands.Obey(draft, words.IsLater(plain) ? "skip" : "done", plain);
-        }
-
         // The opening words of a visit ("cold room is warm") need no answer but the first question.
-        if (draft.State.Undoable.IsEmpty || draft.State.Undoable.Peek().Message == 0)
+        if (isFirst)
         {
             Greet(draft);
             return guide.Finish(draft, null);

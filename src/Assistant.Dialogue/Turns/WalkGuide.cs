@@ -68,6 +68,23 @@ internal sealed class WalkGuide(PhraseBook book, WalkMachine machine, FactTaker 
     /// <summary>True where the stop waits for a word and not for a fact.</summary>
     public bool IsAtStep(VisitState state) => Stop(state).Kind is StopKind.Confirms or StopKind.Acts;
 
+    /// <summary>The fact that is asked once the step the visit stands at is confirmed, or null: "31" at "tell me when you are there" answers ahead.</summary>
+    public Fact? NextFact(VisitState state)
+    {
+        var stop = Stop(state);
+        if (stop.Kind != StopKind.Confirms)
+        {
+            return null;
+        }
+
+        while (stop.Kind == StopKind.Confirms || (stop.Kind == StopKind.Asks && state.Facts.Has(stop.Asks!)))
+        {
+            stop = Walk.Stop(stop.Next[^1].Go);
+        }
+
+        return stop.Asks;
+    }
+
     public Finding? Leader(VisitState state) => new WalkView(Walk, state, assess(state.Facts)).Leader;
 
     public void TellWhy(TurnDraft draft)
