@@ -13,10 +13,11 @@ internal sealed class VerdictTeller(PhraseBook book)
     private const int LeastReasonsForLikely = 2;
 
     /// <param name="leader">The leading fault where it is at least likely, otherwise null.</param>
-    public void Tell(TurnDraft draft, Assessment assessment, Finding? leader)
+    /// <param name="isLikelyNews">False where a fault that is only likely is not said yet.</param>
+    public void Tell(TurnDraft draft, Assessment assessment, Finding? leader, bool isLikelyNews)
     {
         var last = draft.State.LastVerdict;
-        if (leader is null || !IsWorthSaying(leader))
+        if (leader is null || !IsWorthSaying(leader, isLikelyNews))
         {
             TakeBack(draft, last);
             return;
@@ -42,8 +43,9 @@ internal sealed class VerdictTeller(PhraseBook book)
     }
 
     // A likely fault that a single reading carries is the next question's business, not yet news; nor is a likely "no fault".
-    private static bool IsWorthSaying(Finding leader) =>
-        leader.Standing == Standing.Established || (leader.Code != FaultCode.NoFault && leader.Because.Length >= LeastReasonsForLikely);
+    private static bool IsWorthSaying(Finding leader, bool isLikelyNews) =>
+        leader.Standing == Standing.Established
+        || (isLikelyNews && leader.Code != FaultCode.NoFault && leader.Because.Length >= LeastReasonsForLikely);
 
     /// <summary>All the reasons for and against the leading fault, and what else is possible.</summary>
     public void TellAll(TurnDraft draft, Assessment assessment)

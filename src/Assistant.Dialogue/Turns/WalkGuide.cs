@@ -44,7 +44,8 @@ internal sealed class WalkGuide(PhraseBook book, WalkMachine machine, FactTaker 
             }
         }
 
-        verdicts.Tell(draft, view.Assessment, view.Leader);
+        // In the room the next question is nearer than a guess; once something was read at the unit, a likely fault is news.
+        verdicts.Tell(draft, view.Assessment, view.Leader, isLikelyNews: here.Stop.Kind is StopKind.Proves or StopKind.Acts || view.WasAt(Place.Unit));
         if (here.Stop.Kind == StopKind.Ends)
         {
             closing.Close(draft, view.Leader);
@@ -213,7 +214,18 @@ internal sealed class WalkGuide(PhraseBook book, WalkMachine machine, FactTaker 
     {
         foreach (var caution in view.Assessment.Cautions)
         {
-            cautions.Once(draft, caution, place);
+            // The room's own dangers are told in the room; what the food needs is told once, wherever it is learned.
+            switch (caution)
+            {
+                case CautionCode.TrappedInside when place != "room":
+                    break;
+                case CautionCode.FoodSafety:
+                    cautions.Once(draft, caution, "room");
+                    break;
+                default:
+                    cautions.Once(draft, caution, place);
+                    break;
+            }
         }
     }
 
