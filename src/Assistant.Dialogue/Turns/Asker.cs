@@ -57,6 +57,7 @@ internal sealed class Asker(PhraseBook book)
         var ask = (open.What, named) switch
         {
             ("unit", { } known) => book.Say("clarify.unit-fact", state.Units, ("fact", known.Name), ("heard", heard)),
+            ("value", { IsQuantity: false } choice) => book.Say("clarify.choice", state.Units, ("question", book.Say("ask." + choice.Name, state.Units).Full)),
             ("value", _) => book.Say("clarify.value", state.Units),
             _ => book.Say("clarify." + open.What, state.Units, ("heard", heard)),
         };
@@ -64,6 +65,7 @@ internal sealed class Asker(PhraseBook book)
         {
             "unit" when named is not null => [.. FactUnits.For(named, state.Units).Select(u => u.Symbol)],
             "sign" => ["above zero", "below zero"],
+            "value" when named is not null => named.Choices,
             _ => [],
         };
         return new(ask, choices, named);
