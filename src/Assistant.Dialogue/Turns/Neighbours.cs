@@ -13,4 +13,4 @@ public delegate Understood Understand(string text, UnderstandingContext context)
 public delegate Assessment Assess(FactSet facts);
 
 /// <summary>Answers a question in the middle from what the visit knows, or null where it is none that is known.</summary>
-public delegate Answer? AnswerQuestion(Understood question, VisitState visit, VisitCourse course);
+public delegate Answer? AnswerQuestion(Understood question, VisitState visit);

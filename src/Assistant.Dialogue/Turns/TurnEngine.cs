@@ -102,7 +102,7 @@ public sealed class TurnEngine : ITurnEngine
 
     private Turn Answer(TurnDraft draft, Understood question)
     {
-        if (answer(question, draft.State, VisitCourses.Of(draft.State)) is { } answered)
+        if (answer(question, draft.State) is { } answered)
         {
             foreach (var phrase in new[] { answered.Say, answered.Needs ?? Phrase.Empty }.Where(p => !p.IsEmpty))
             {

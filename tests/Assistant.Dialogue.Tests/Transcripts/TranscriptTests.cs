@@ -19,7 +19,7 @@ public sealed class TranscriptTests(ITestOutputHelper output)
     [MemberData(nameof(Files))]
     public void A_conversation_goes_as_it_is_written(string file)
     {
-        var player = new TranscriptPlayer(Conversation.Engine(Understander.Understand, Assessor.Assess, (question, visit, course) => Answerer.Answer(question, visit.Facts, visit.Units, course)));
+        var player = new TranscriptPlayer(Conversation.Engine(Understander.Understand, Assessor.Assess, Answerer.Answer));
 
         player.Play(Transcript.Read(RepositoryFiles.Read("tests/transcripts/" + file).Text));
 

@@ -169,7 +169,7 @@ public sealed class TurnEngineTests
     public void A_question_in_the_middle_is_answered_and_the_walk_stays_where_it_was()
     {
         var answer = new Mock<AnswerQuestion>();
-        answer.Setup(a => a(It.Is<Understood>(u => u.Question == "saturation"), It.IsAny<VisitState>(), It.IsAny<VisitCourse>()))
+        answer.Setup(a => a(It.Is<Understood>(u => u.Question == "saturation"), It.IsAny<VisitState>()))
             .Returns(new Answer(new Phrase("It is 12 °F.", "12 °F"), [], null));
         var talk = new Conversation(answer: answer.Object, known: [("refrigerant", "R449A"), ("application", "cooler")]);
 
