@@ -160,6 +160,7 @@ internal sealed class WalkGuide(PhraseBook book, WalkMachine machine, FactTaker 
         if (stop.Kind == StopKind.Acts && leader is not null && Walk.Action(leader.Code).Outdates is { IsEmpty: false } outdates)
         {
             draft.Emit(new FaultMended(Codes.Of(leader.Code), outdates) { At = draft.At, By = draft.By });
+            Reopen(draft);
             draft.Say("taken.mended", ("fault", "fault." + Codes.Of(leader.Code)));
         }
         else if (stop.Kind is StopKind.Confirms or StopKind.Acts)
@@ -172,6 +173,18 @@ internal sealed class WalkGuide(PhraseBook book, WalkMachine machine, FactTaker 
             draft.Say("close.early");
             verdicts.TellAll(draft, assess(draft.State.Facts));
             closing.Close(draft, leader);
+        }
+    }
+
+    // What was left out on the way to one fault is open again for the next.
+    private void Reopen(TurnDraft draft)
+    {
+        foreach (var stop in Walk.Stops.Where(s => s.Kind is StopKind.Proves or StopKind.Acts))
+        {
+            if (draft.State.Skipped.TryGetValue(stop.Name, out var skipped))
+            {
+                draft.Emit(new EventWithdrawn(skipped) { At = draft.At, By = draft.By });
+            }
         }
     }
 
