@@ -1,3 +1,5 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
 using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Visits;
 using Assistant.Trade;
@@ -8,6 +10,38 @@ namespace Assistant.Dialogue.Turns;
 /// <summary>Gives a caution once per person, place and day, and again right before the hazardous step.</summary>
 internal sealed class CautionGiver(PhraseBook book)
 {
+    private const string Room = "room";
+
+    private static readonly FrozenSet<CautionCode> HandsOn = new[]
+    {
+        CautionCode.LockOut, CautionCode.Electrical, CautionCode.MovingFan, CautionCode.HotSurface, CautionCode.LiquidRefrigerant,
+        CautionCode.TrappedLiquid, CautionCode.NoVenting, CautionCode.LiquidToSuction, CautionCode.IceRemoval,
+    }.ToFrozenSet();
+
+    /// <summary>Gives what the facts call for: the surroundings' dangers at once, the hands' with the verdict that sends them there.</summary>
+    /// <param name="isVerdictTold">True where the leading fault has been said.</param>
+    public void Open(TurnDraft draft, ImmutableArray<CautionCode> open, string place, bool isVerdictTold)
+    {
+        foreach (var caution in open)
+        {
+            switch (caution)
+            {
+                // The room's own danger is told in the room.
+                case CautionCode.TrappedInside when place != Room:
+                case var hands when HandsOn.Contains(hands) && !isVerdictTold:
+                    break;
+
+                // What the food needs is told once, wherever it is learned.
+                case CautionCode.FoodSafety:
+                    Once(draft, caution, Room);
+                    break;
+                default:
+                    Once(draft, caution, place);
+                    break;
+            }
+        }
+    }
+
     public void Once(TurnDraft draft, CautionCode caution, string place)
     {
         var given = new GivenCaution(Codes.Of(caution), draft.By, place, DateOnly.FromDateTime(draft.At.Date));

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Visits;
 using Assistant.Dialogue.Walks;
@@ -13,12 +12,6 @@ namespace Assistant.Dialogue.Turns;
 /// <summary>Leads along the walk: finds where it stands now, says what changed, gives the cautions, and asks the one next thing.</summary>
 internal sealed class WalkGuide(PhraseBook book, WalkMachine machine, FactTaker taker, Assess assess)
 {
-    private static readonly FrozenSet<CautionCode> HandsOn = new[]
-    {
-        CautionCode.LockOut, CautionCode.Electrical, CautionCode.MovingFan, CautionCode.HotSurface, CautionCode.LiquidRefrigerant,
-        CautionCode.TrappedLiquid, CautionCode.NoVenting, CautionCode.LiquidToSuction, CautionCode.IceRemoval,
-    }.ToFrozenSet();
-
     private readonly VerdictTeller verdicts = new(book);
     private readonly CautionGiver cautions = new(book);
     private readonly Asker asker = new(book);
@@ -232,24 +225,8 @@ internal sealed class WalkGuide(PhraseBook book, WalkMachine machine, FactTaker 
 
     private void GiveOpen(TurnDraft draft, WalkView view, string place)
     {
-        // What endangers the hands is told with the verdict that sends them there; the surroundings at once.
         var isTold = view.Leader is { } leader && draft.State.LastVerdict?.Fault == Codes.Of(leader.Code);
-        foreach (var caution in view.Assessment.Cautions)
-        {
-            // The room's own dangers are told in the room; what the food needs is told once, wherever it is learned.
-            switch (caution)
-            {
-                case CautionCode.TrappedInside when place != "room":
-                case var hands when HandsOn.Contains(hands) && !isTold:
-                    break;
-                case CautionCode.FoodSafety:
-                    cautions.Once(draft, caution, "room");
-                    break;
-                default:
-                    cautions.Once(draft, caution, place);
-                    break;
-            }
-        }
+        cautions.Open(draft, view.Assessment.Cautions, place, isTold);
     }
 
     private static string? PlaceOf(Fact? fact) => fact?.Place switch
