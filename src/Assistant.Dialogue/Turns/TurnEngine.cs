@@ -102,6 +102,9 @@ public sealed class TurnEngine : ITurnEngine
 
     private Turn Answer(TurnDraft draft, Understood question)
     {
+        // "30 psi suction, what is the superheat": what is stated in the same breath is taken first.
+        IEnumerable<FactValue> stated = [.. question.Readings, .. question.Observations];
+        var assessment = stated.Any() ? taker.Take(draft, stated) : null;
         if (answer(question, draft.State) is { } answered)
         {
             foreach (var phrase in new[] { answered.Say, answered.Needs ?? Phrase.Empty }.Where(p => !p.IsEmpty))
@@ -119,7 +122,7 @@ public sealed class TurnEngine : ITurnEngine
             draft.Say("unanswered.question");
         }
 
-        return guide.Finish(draft, null);
+        return guide.Finish(draft, assessment);
     }
 
     // A yes or no to a questioned value; null where the message is something else.
