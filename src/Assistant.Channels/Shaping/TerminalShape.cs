@@ -9,10 +9,12 @@ internal static class TerminalShape
     public static Activity Of(Reply reply)
     {
         var activity = (Activity)Activity.CreateMessageActivity();
-        activity.Text = string.Join('\n', Lines(reply));
+        activity.Text = TextOf(reply);
         activity.ChannelData = reply;
         return activity;
     }
+
+    public static string TextOf(Reply reply) => string.Join('\n', Lines(reply));
 
     private static IEnumerable<string> Lines(Reply reply)
     {

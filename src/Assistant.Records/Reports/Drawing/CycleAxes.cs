@@ -48,6 +48,7 @@ internal sealed class CycleAxes
     {
         var strokes = ImmutableArray.CreateBuilder<Stroke>();
         var labels = ImmutableArray.CreateBuilder<Label>();
+        strokes.Add(new(Ink.Frame, [new(Left, Top), new(Left, Bottom), new(Right, Bottom), new(Right, Top), new(Left, Top)]));
         foreach (var pressure in Decades())
         {
             strokes.Add(new(Ink.Grid, [new(Left, Y(pressure)), new(Right, Y(pressure))]));
@@ -61,7 +62,6 @@ internal sealed class CycleAxes
             labels.Add(new(new(X(enthalpy), Bottom + 12), enthalpy.ToString("0", CultureInfo.InvariantCulture), 0));
         }
 
-        strokes.Add(new(Ink.Frame, [new(Left, Top), new(Left, Bottom), new(Right, Bottom), new(Right, Top), new(Left, Top)]));
         labels.Add(new(new((Left + Right) / 2, Height - 6), EnthalpyUnit, 0));
         labels.Add(new(new(4, Top - 2), PressureUnit, -1));
         return (strokes.ToImmutable(), labels.ToImmutable());

@@ -38,7 +38,7 @@ public static class HtmlReport
             Paragraph b => new() { ["text"] = b.Text.Value },
             Note b => new() { ["text"] = b.Text.Value },
             Bullets b => new() { ["items"] = b.Items.Select(i => i.Value).ToArray() },
-            Table b => TableOf(b),
+            Table b => new() { ["columns"] = b.Columns.Select(c => c.Header.Value).ToArray(), ["rows"] = b.Rows.Select(r => RowOf(b, r)).ToArray() },
             Figure b => new() { ["svg"] = SvgPen.Draw(b.Drawing), ["caption"] = b.Caption.Value },
             Gallery b => new() { ["pictures"] = b.Pictures.Select(p => Picture(p.Picture, p.Caption)).ToArray() },
             _ => throw new ArgumentOutOfRangeException(nameof(block), block.GetType().Name, "A block without a way to write it."),
@@ -46,13 +46,6 @@ public static class HtmlReport
         model["kind"] = block.GetType().Name;
         return model;
     }
-
-    private static Dictionary<string, object?> TableOf(Table table) => new()
-    {
-        ["columns"] = table.Columns.Select(c => c.Header.Value).ToArray(),
-        ["widths"] = table.Columns.Select(c => c.Share * 100 / table.Columns.Sum(all => all.Share)).ToArray(),
-        ["rows"] = table.Rows.Select(row => RowOf(table, row)).ToArray(),
-    };
 
     private static Dictionary<string, object?> RowOf(Table table, Row row) => new()
     {

@@ -30,7 +30,7 @@ internal sealed class OfficePages(VisitReport report, ReportWords words)
     }
 
     private IEnumerable<SheetBlock> Verdicts() => Section("verdicts", report.Verdicts.Length, () => new Table(
-        [Column("time", 2), Column("verdict", 5), Column("standing", 3), Column("because", 6)],
+        [Column("time", 2), Column("verdict", 6), Column("standing", 2), Column("because", 6)],
         [.. report.Verdicts.Select(v => new Row([times.Short(v.At), v.Text, words.Word(v.Standing), string.Join("; ", v.Because.Select(b => b.TrimEnd('.')))]))]));
 
     private IEnumerable<SheetBlock> Readings() => Section("readings", report.Readings.Length, () => new Table(

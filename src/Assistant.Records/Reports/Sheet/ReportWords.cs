@@ -57,10 +57,9 @@ public sealed class ReportWords(PhraseBook phrases)
         return (value.ToString("0.###", CultureInfo.InvariantCulture) + symbol).TrimEnd();
     }
 
-    /// <summary>A scale's mass in the site's units: to the gram, or to the hundredth of a pound.</summary>
-    public static string Mass(long grams, UnitSystem units) => units == UnitSystem.Us
-        ? string.Create(CultureInfo.InvariantCulture, $"{UnitOfMeasure.Pound.FromCanonical(grams / 1000.0):0.00} lb")
-        : string.Create(CultureInfo.InvariantCulture, $"{grams / 1000.0:0.000} kg");
+    /// <summary>A mass in the site's units.</summary>
+    public static string Mass(long grams, UnitSystem units) =>
+        AmountText.Written(new Amount(grams / 1000.0, Dimension.Mass), units);
 
     private static string Sentence(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
 }
