@@ -1,1 +1,3 @@
-return 0;
+using Assistant.App.Commands;
+
+return await CommandLine.RunAsync(args);

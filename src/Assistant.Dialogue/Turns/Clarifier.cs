@@ -2,17 +2,16 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Assistant.Dialogue.Understanding;
 using Assistant.Dialogue.Visits;
-using Assistant.Trade.Quantities;
 
 namespace Assistant.Dialogue.Turns;
 
 /// <summary>Completes what a message left open by the next one: "psi" as the whole answer to "117 in which unit?".</summary>
-internal sealed partial class Clarifier(Understand understand, ShortWords words)
+internal sealed partial class Clarifier(Understand understand)
 {
     /// <summary>What the two messages say together, or null where they still leave it open.</summary>
     public Understood? Complete(OpenClarification open, string text, UnderstandingContext context)
     {
-        var heard = open.Heard is { } number ? Text(number) : null;
+        var heard = open.Heard?.ToString("0.###", CultureInfo.InvariantCulture);
         foreach (var joined in Joined(open, text, heard))
         {
             var understood = understand(joined, context with { Expected = open.Fact ?? context.Expected });
@@ -20,14 +19,6 @@ internal sealed partial class Clarifier(Understand understand, ShortWords words)
             {
                 return understood;
             }
-        }
-
-        // A dash before inches of vacuum says "below the atmosphere" a second time.
-        if (open is { What: "unit", Heard: < 0 and var below }
-            && understand($"{Text(-below)} {text}", context) is { Readings: [{ Unit: var unit }] } vacuum
-            && unit == UnitOfMeasure.InchesOfMercuryVacuum && IsWhole(vacuum))
-        {
-            return vacuum;
         }
 
         return null;
@@ -47,9 +38,7 @@ internal sealed partial class Clarifier(Understand understand, ShortWords words)
         Text = message.Text.Trim(),
     };
 
-    private static string Text(double number) => number.ToString("0.###", CultureInfo.InvariantCulture);
-
-    private IEnumerable<string> Joined(OpenClarification open, string text, string? heard)
+    private static IEnumerable<string> Joined(OpenClarification open, string text, string? heard)
     {
         switch (open.What)
         {
@@ -69,11 +58,9 @@ internal sealed partial class Clarifier(Understand understand, ShortWords words)
                 }
 
                 break;
-            case "sign" when heard is not null && words.IsBelow(ShortWords.Plain(text)):
-                yield return "-" + heard.TrimStart('-');
-                break;
-            case "sign" when heard is not null && words.IsAbove(ShortWords.Plain(text)):
-                yield return heard.TrimStart('-');
+            case "sign":
+                yield return $"{open.Text} {text}";
+                yield return $"{text} {open.Text}";
                 break;
             default:
                 yield return $"{open.Text} {text}";

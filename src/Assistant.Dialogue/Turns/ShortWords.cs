@@ -7,20 +7,17 @@ namespace Assistant.Dialogue.Turns;
 /// <summary>The few words the dialogue itself listens for: a yes or no to its own question, "ok" at a step, "later", an emergency.</summary>
 public sealed class ShortWords
 {
-    private static readonly string[] Lists = ["yes", "no", "confirm", "later", "above", "below", "emergency"];
+    private static readonly string[] Lists = ["yes", "no", "confirm", "later", "emergency"];
 
     private readonly FrozenSet<string> yes;
     private readonly FrozenSet<string> no;
     private readonly FrozenSet<string> confirm;
     private readonly FrozenSet<string> later;
-    private readonly FrozenSet<string> above;
-    private readonly FrozenSet<string> below;
     private readonly string[] emergency;
 
     private ShortWords(Dictionary<string, string[]> lists)
     {
         (yes, no, confirm, later) = (Whole(lists["yes"]), Whole(lists["no"]), Whole(lists["confirm"]), Whole(lists["later"]));
-        (above, below) = (Whole(lists["above"]), Whole(lists["below"]));
         emergency = [.. lists["emergency"].Select(e => $" {e} ")];
     }
 
@@ -73,12 +70,6 @@ public sealed class ShortWords
     public bool IsConfirm(string plain) => confirm.Contains(plain);
 
     public bool IsLater(string plain) => later.Contains(plain);
-
-    /// <summary>Above zero, as the answer to "above or below?".</summary>
-    public bool IsAbove(string plain) => above.Contains(plain);
-
-    /// <summary>Below zero, as the answer to "above or below?".</summary>
-    public bool IsBelow(string plain) => below.Contains(plain);
 
     public bool IsEmergency(string plain)
     {

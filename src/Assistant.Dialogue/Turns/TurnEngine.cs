@@ -24,7 +24,7 @@ public sealed class TurnEngine : ITurnEngine
     public TurnEngine(PhraseBook book, ShortWords words, WalkDefinition walk, Understand understand, Assess assess, AnswerQuestion answer)
     {
         (this.book, this.words, this.understand, this.answer) = (book, words, understand, answer);
-        clarifier = new(understand, words);
+        clarifier = new(understand);
         taker = new(book, assess);
         guide = new(book, new(walk), taker, assess);
         commands = new(book, guide);

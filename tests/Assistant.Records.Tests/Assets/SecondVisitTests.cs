@@ -44,19 +44,6 @@ public class SecondVisitTests
     }
 
     [Fact]
-    public async Task What_a_visit_takes_over_from_the_record_is_not_carried_back_to_it()
-    {
-        await using var records = await WithCoolerAsync();
-        var opening = Invented.FirstAppend("v", assetId: "cooler");
-        var heard = Invented.Heard("plate says 13 lb");
-
-        await records.Log.AppendAsync(opening with { Events = [.. opening.Events, Number("full_charge", 12.0001, "lb"), heard, Number("full_charge", 13, "lb")] });
-
-        var history = await new AssetHistoryReader(records.Log).ReadAsync("cooler");
-        Assert.Equal(["12 lb", "13 lb"], history!.Changes.Where(c => c.Name == "full_charge").Select(c => c.Text));
-    }
-
-    [Fact]
     public async Task The_history_tells_what_is_known_and_what_changed()
     {
         await using var records = await WithCoolerAsync();

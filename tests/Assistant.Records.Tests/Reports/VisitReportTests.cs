@@ -34,7 +34,7 @@ public class VisitReportTests
 
         Assert.Contains("The system is short of refrigerant.", pages[0], StringComparison.Ordinal);
         Assert.Contains("The room was at 51 °F to begin with and at 38 °F when last read.", pages[0], StringComparison.Ordinal);
-        Assert.Contains("3.79 lb R448A into the equipment (INV-07)", pages[0], StringComparison.Ordinal);
+        Assert.Contains("3.8 lb R448A into the equipment (INV-07)", pages[0], StringComparison.Ordinal);
         Assert.Matches(@"2026-02-11\s+verify the repaired flare with soap film", pages[0]);
         Assert.Contains("Nobody checked the instruments", pages[0], StringComparison.Ordinal);
         Assert.Contains("Put right: short of refrigerant", pages[0], StringComparison.Ordinal);
@@ -49,7 +49,7 @@ public class VisitReportTests
 
         Assert.Matches(@"65 °F\s+unit\s+Robin\s+corrected to 56 °F", text);
         Assert.Matches(@"711 psig\s+Kim\s+does not fit, not", text);
-        Assert.Matches(@"31\.31 lb\s+27\.51 lb\s+3\.79 lb", text);
+        Assert.Matches(@"31\.3 lb\s+27\.5 lb\s+3\.8 lb", text);
         Assert.Matches("held 30 events", text);
         Assert.Matches(@"flashing\s+unit\s+Robin\s+from before the repair", text);
     }

@@ -1,0 +1,57 @@
+using System.CommandLine;
+using Assistant.App.Hosting;
+using Assistant.Dialogue.Replies;
+using Assistant.Records.Log;
+using Assistant.Records.Pictures;
+using Assistant.Records.Storage.Sqlite;
+
+namespace Assistant.App.Commands;
+
+/// <summary><c>report</c>: a visit's report as HTML, PDF or JSON.</summary>
+internal static class ReportCommand
+{
+    private static readonly Argument<string> Visit = new("VISIT") { Description = "The visit's id; \"last\" is the one opened last." };
+    private static readonly Option<string?> Data = Options.Data();
+    private static readonly Option<string> Format = new("--format") { Description = "html, pdf or json.", DefaultValueFactory = _ => "html" };
+    private static readonly Option<string?> Out = new("--out") { Description = "File to write; without it, standard output.", HelpName = "FILE" };
+
+    public static Command Create()
+    {
+        Format.AcceptOnlyFromAmong([.. VisitReports.Formats]);
+        var command = new Command("report", "Write the report of a visit.") { Visit, Format, Out, Data };
+        command.SetWork(RunAsync);
+        return command;
+    }
+
+    private static async Task RunAsync(ParseResult arguments, CancellationToken cancellation)
+    {
+        var data = DataFolder.Existing(arguments.GetValue(Data));
+        await using var log = await EventLog.OpenAsync(new SqliteRecords(data.Database), cancellation);
+        using var pictures = new PictureStore(log.Database);
+        var asked = arguments.GetRequiredValue(Visit);
+        var visit = asked == "last" ? await new Records.Conversations.OpenVisits(log.Database).LastAsync(cancellation) : asked;
+        var reports = new VisitReports(log, pictures, PhraseBook.Load(DialogFiles.Read("phrases")));
+        var report = (visit is null ? null : await reports.PrintAsync(visit, arguments.GetRequiredValue(Format), cancellation))
+            ?? throw new CommandFailure($"There is no visit {asked} in the records of {data.Path}.");
+        await WriteAsync(report.Content, arguments.GetValue(Out), cancellation);
+    }
+
+    private static async Task WriteAsync(byte[] content, string? file, CancellationToken cancellation)
+    {
+        if (file is null)
+        {
+            await using var output = Console.OpenStandardOutput();
+            await output.WriteAsync(content, cancellation);
+            return;
+        }
+
+        try
+        {
+            await File.WriteAllBytesAsync(file, content, cancellation);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            throw new CommandFailure($"{file} can not be written ({failure.Message.TrimEnd('.')}).");
+        }
+    }
+}

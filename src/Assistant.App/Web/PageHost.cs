@@ -1,0 +1,61 @@
+using System.Net;
+using Assistant.App.Demo;
+using Assistant.App.Hosting;
+using Assistant.Channels;
+using Assistant.Channels.Endpoint;
+using Microsoft.Extensions.FileProviders;
+
+namespace Assistant.App.Web;
+
+/// <summary>The page and its endpoints, on this machine's loopback address only.</summary>
+internal static class PageHost
+{
+    /// <summary>A phone and a few tabs; a runaway client must not take all memory.</summary>
+    private const int MostConnections = 200;
+
+    public static WebApplication Build(CallRoom room, DemoVisit demo, BotSettings bot, int port)
+    {
+        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
+        builder.Logging.ClearProviders().AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Warning)
+            // A start that fails is told in one line by the command.
+            .AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxConcurrentConnections = MostConnections;
+            kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(15);
+            kestrel.Listen(IPAddress.Loopback, port);
+        });
+        builder.Services.AddResponseCompression();
+        builder.Services.Configure<RouteHandlerOptions>(handlers => handlers.ThrowOnBadRequest = true);
+        builder.Services.AddSingleton(TimeProvider.System);
+        builder.Services.AddSingleton(room);
+        builder.Services.AddSingleton<IConversation>(room);
+        builder.Services.AddSingleton(demo);
+        builder.Services.AddSingleton<VisitDesk>();
+        builder.Services.AddSingleton<VisitViews>();
+        builder.Services.AddColdwalkBot(bot);
+
+        var app = builder.Build();
+        app.UsePageErrors();
+        app.UsePageGuards();
+        app.UseResponseCompression();
+        UsePage(app);
+        app.MapVisits();
+        app.MapPictures();
+        app.MapReports();
+        app.MapColdwalkBot();
+        return app;
+    }
+
+    private static void UsePage(WebApplication app)
+    {
+        var files = new PhysicalFileProvider(Path.Combine(AppContext.BaseDirectory, "wwwroot"));
+        app.UseDefaultFiles(new DefaultFilesOptions { FileProvider = files });
+        app.UseStaticFiles(new StaticFileOptions
+        {
+            FileProvider = files,
+            OnPrepareResponse = file => file.Context.Response.Headers.CacheControl = "no-cache",
+        });
+    }
+}

@@ -1,0 +1,78 @@
+using Assistant.App.Demo;
+using Assistant.App.Hosting;
+using Assistant.Dialogue.Visits;
+using Assistant.Trade.Refrigerants;
+using Microsoft.AspNetCore.Http.Metadata;
+
+namespace Assistant.App.Web;
+
+/// <summary>The page's own endpoints for visits and what is said on them.</summary>
+internal static class VisitEndpoints
+{
+    /// <summary>The name under which the page's conversations are kept.</summary>
+    public const string Channel = "page";
+
+    private const int LargestBody = 16 * 1024;
+
+    public static void MapVisits(this WebApplication app)
+    {
+        var api = app.MapGroup("/api").WithMetadata(new BodyLimit(LargestBody));
+        api.MapGet("/start", StartAsync);
+        api.MapPost("/visits", OpenAsync);
+        api.MapGet("/visits/{id}", ShowAsync);
+        api.MapPost("/visits/{id}/messages", SayAsync);
+        api.MapPost("/visits/{id}/reminders", RemindAsync);
+    }
+
+    /// <summary>The visit under that address.</summary>
+    /// <exception cref="RequestRefused">There is none.</exception>
+    public static async Task<string> VisitAsync(this CallRoom room, string id, CancellationToken cancellation) =>
+        await room.Log.VisitOfAsync(Channel, RequestRules.Id(id), cancellation)
+            ?? throw new RequestRefused("There is no visit under this address. Go back to the start and open one.", StatusCodes.Status404NotFound);
+
+    private static async Task<StartView> StartAsync(CallRoom room, DemoVisit demo, CancellationToken cancellation) => new(
+        [.. (await room.Visits.OfChannelAsync(Channel, cancellation)).Select(v => new OpenVisitView(v.Conversation, v.Site, v.OpenedAt))],
+        [.. (await room.Assets.ListAsync(cancellation)).Where(a => a.Id != demo.Id).Select(a => new AssetView(a.Id, a.Site, a.Unit))],
+        [.. RefrigerantLibrary.All.Select(r => r.Designation)],
+        demo.Notice);
+
+    private static async Task<VisitView> OpenAsync(OpenVisitRequest request, CallRoom room, VisitDesk desk, VisitViews views, CancellationToken cancellation)
+    {
+        var id = RequestRules.Id(request.Id);
+        if (await room.Log.VisitOfAsync(Channel, id, cancellation) is { } open)
+        {
+            return await views.OpenedAsync(id, open, cancellation);
+        }
+
+        var opened = await desk.OpenAsync(id, request, cancellation);
+        return await views.AfterAsync(id, opened.VisitId, opened.Reply, cancellation);
+    }
+
+    private static async Task<VisitView> ShowAsync(string id, CallRoom room, VisitViews views, CancellationToken cancellation) =>
+        await views.OpenedAsync(id, await room.VisitAsync(id, cancellation), cancellation);
+
+    private static async Task<VisitView> SayAsync(string id, SayRequest request, CallRoom room, VisitViews views, TimeProvider clock, CancellationToken cancellation)
+    {
+        var message = new InboundMessage(
+            RequestRules.Id(request.Id), Channel, id, RequestRules.Person(request.By), clock.GetUtcNow(), RequestRules.Line("text", request.Text, RequestRules.LongestText));
+        var visit = await room.VisitAsync(id, cancellation);
+        var reply = await room.HandleAsync(message, cancellation);
+        return await views.AfterAsync(id, visit, reply, cancellation);
+    }
+
+    private static async Task<IReadOnlyList<ReplyView>> RemindAsync(string id, CallRoom room, TimeProvider clock, CancellationToken cancellation)
+    {
+        await room.VisitAsync(id, cancellation);
+        return [.. (await room.Reminders.TakeDueAsync(Channel, id, clock.GetUtcNow(), cancellation)).Select(ReplyView.Of)];
+    }
+
+    private sealed record BodyLimit(long? MaxRequestBodySize) : IRequestSizeLimitMetadata;
+}
+
+/// <summary>What the first screen offers.</summary>
+/// <param name="Demo">The words that say the demo is invented.</param>
+public sealed record StartView(IReadOnlyList<OpenVisitView> Visits, IReadOnlyList<AssetView> Assets, IReadOnlyList<string> Refrigerants, string Demo);
+
+public sealed record OpenVisitView(string Id, string Site, DateTimeOffset At);
+
+public sealed record AssetView(string Id, string Site, string Unit);

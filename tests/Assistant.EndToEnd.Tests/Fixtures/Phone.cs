@@ -1,0 +1,62 @@
+using Microsoft.Playwright;
+
+namespace Assistant.EndToEnd.Tests.Fixtures;
+
+/// <summary>One browser for the tests of the page; each test takes a fresh phone-sized window.</summary>
+public sealed class Phone : IAsyncLifetime
+{
+    public const int Width = 360;
+    public const int Height = 740;
+
+    private IPlaywright? playwright;
+    private IBrowser? browser;
+
+    public AppServer Server { get; } = new();
+
+    public async Task InitializeAsync()
+    {
+        await Server.InitializeAsync();
+        Assertions.SetDefaultExpectTimeout(20_000);
+        playwright = await Playwright.CreateAsync();
+        browser = await playwright.Chromium.LaunchAsync(new()
+        {
+            ExecutablePath = "/usr/bin/chromium",
+            Args =
+            [
+                "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+                "--disable-component-update", "--disable-sync",
+            ],
+        });
+    }
+
+    public async Task<IPage> NewPageAsync(ColorScheme scheme = ColorScheme.Light)
+    {
+        var context = await browser!.NewContextAsync(new()
+        {
+            BaseURL = Server.Address.ToString(),
+            ViewportSize = new() { Width = Width, Height = Height },
+            DeviceScaleFactor = 2,
+            HasTouch = true,
+            ColorScheme = scheme,
+        });
+        context.SetDefaultTimeout(20_000);
+        return await context.NewPageAsync();
+    }
+
+    public async Task DisposeAsync()
+    {
+        await (browser?.DisposeAsync() ?? ValueTask.CompletedTask);
+        playwright?.Dispose();
+        await Server.DisposeAsync();
+    }
+
+    /// <summary>Saved for a person to look at.</summary>
+    public static Task ShootAsync(IPage page, string name) =>
+        page.ScreenshotAsync(new() { Path = Path.Combine(Repository.Screenshots, name + ".png") });
+}
+
+[CollectionDefinition(Name)]
+public sealed class PhoneGroup : ICollectionFixture<Phone>
+{
+    public const string Name = "phone";
+}

@@ -1,0 +1,99 @@
+using System.Text.RegularExpressions;
+using Assistant.EndToEnd.Tests.Fixtures;
+using Microsoft.Playwright;
+
+namespace Assistant.EndToEnd.Tests.Page;
+
+[Collection(PhoneGroup.Name)]
+public partial class LayoutTests(Phone phone)
+{
+    [Fact]
+    public async Task Nothing_scrolls_sideways_at_360_px_and_nothing_to_press_is_under_48_px()
+    {
+        var page = await phone.NewPageAsync();
+        await page.GotoAsync("/");
+        await Assertions.Expect(page.Locator("#start")).ToBeVisibleAsync();
+        await FitsAsync(page);
+        await Talk.OpenDemoAsync(page);
+        await FitsAsync(page);
+        await Talk.UntilAskedAsync(page, "setpoint");
+        await FitsAsync(page);
+        await page.Locator("#show-more").ClickAsync();
+        await FitsAsync(page);
+    }
+
+    [Fact]
+    public async Task At_twice_the_text_size_nothing_is_cut_off_and_the_question_is_in_view()
+    {
+        var page = await phone.NewPageAsync();
+        var session = await page.Context.NewCDPSessionAsync(page);
+        await session.SendAsync("Page.setFontSizes", new() { ["fontSizes"] = new Dictionary<string, object> { ["standard"] = 32, ["fixed"] = 26 } });
+        await Talk.OpenDemoAsync(page);
+        Assert.Equal("32px", await page.EvaluateAsync<string>("getComputedStyle(document.documentElement).fontSize"));
+        await FitsAsync(page);
+        await Talk.UntilAskedAsync(page, "setpoint");
+        await Phone.ShootAsync(page, "number-200-percent");
+        await FitsAsync(page);
+        await Talk.UntilVerdictAsync(page, answer => Talk.SayAsync(page, answer));
+        await Phone.ShootAsync(page, "verdict-200-percent");
+        await FitsAsync(page);
+        await Assertions.Expect(page.Locator("#ask")).ToBeInViewportAsync();
+    }
+
+    [Fact]
+    public async Task With_the_question_in_view_the_last_answer_is_in_view_too()
+    {
+        var page = await phone.NewPageAsync();
+        await Talk.OpenDemoAsync(page);
+        await Talk.UntilAskedAsync(page, "setpoint");
+
+        await Assertions.Expect(page.Locator("#log .spoken").Last).ToBeInViewportAsync();
+        await Assertions.Expect(page.Locator("#ask")).ToBeInViewportAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToBeInViewportAsync();
+    }
+
+    [Fact]
+    public async Task The_first_view_weighs_less_than_60_KB_on_the_wire()
+    {
+        using var client = new HttpClient { BaseAddress = phone.Server.Address };
+        client.DefaultRequestHeaders.AcceptEncoding.ParseAdd("br");
+        var page = await phone.Server.Client.GetStringAsync("/");
+        var linked = LinkPattern().Matches(page).Select(m => m.Groups[1].Value).ToHashSet();
+        foreach (var script in Directory.EnumerateFiles(Path.Combine(Path.GetDirectoryName(Repository.Program)!, "wwwroot", "js")))
+        {
+            linked.Add($"/js/{Path.GetFileName(script)}");
+        }
+
+        var weight = (await client.GetByteArrayAsync("/")).Length;
+        foreach (var file in linked)
+        {
+            weight += (await client.GetByteArrayAsync(file)).Length;
+        }
+
+        Assert.InRange(linked.Count, 10, 40);
+        Assert.InRange(weight, 5_000, 60_000);
+    }
+
+    private static async Task FitsAsync(IPage page)
+    {
+        var wide = await page.EvaluateAsync<string[]>(
+            """
+            document.documentElement.scrollWidth <= document.documentElement.clientWidth ? [] : [...document.querySelectorAll("body *")]
+              .filter(e => e.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5)
+              .map(e => `${e.outerHTML.slice(0, 80)} ends at ${e.getBoundingClientRect().right}`)
+            """);
+        Assert.Empty(wide);
+        var small = await page.EvaluateAsync<string[]>(
+            """
+            [...document.querySelectorAll("button, a, summary, input:not(.unseen)")]
+              .filter(e => e.offsetParent !== null)
+              .map(e => [e, e.getBoundingClientRect()])
+              .filter(([, box]) => box.width < 48 || box.height < 48)
+              .map(([e, box]) => `${e.outerHTML.slice(0, 80)} ${box.width}x${box.height}`)
+            """);
+        Assert.Empty(small);
+    }
+
+    [GeneratedRegex("""(?:href|src)="(/[^"]+\.(?:css|js|svg))""")]
+    private static partial Regex LinkPattern();
+}

@@ -1,0 +1,55 @@
+using Microsoft.Playwright;
+
+namespace Assistant.EndToEnd.Tests.Page;
+
+/// <summary>What a person does on the page.</summary>
+internal static class Talk
+{
+    public static async Task OpenDemoAsync(IPage page)
+    {
+        await page.GotoAsync("/");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Open the demo visit" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#ask")).Not.ToBeEmptyAsync();
+    }
+
+    /// <summary>Does something and waits for the answer.</summary>
+    public static async Task AnsweredAsync(IPage page, Func<Task> act)
+    {
+        var answers = page.Locator("#log .spoken");
+        var before = await answers.CountAsync();
+        await act();
+        await Assertions.Expect(answers).ToHaveCountAsync(before + 1);
+    }
+
+    public static Task SayAsync(IPage page, string text) => AnsweredAsync(page, async () =>
+    {
+        await page.Locator("#text").FillAsync(text);
+        await page.Locator("#text").PressAsync("Enter");
+    });
+
+    public static async Task<string> AskedAsync(IPage page) => await page.Locator("#ask").GetAttributeAsync("data-asked") ?? "";
+
+    /// <summary>Answers question after question until the fact is asked for.</summary>
+    public static async Task UntilAskedAsync(IPage page, string fact)
+    {
+        for (var turn = 0; turn < 30 && await AskedAsync(page) != fact; turn++)
+        {
+            await SayAsync(page, Answers.To(await AskedAsync(page)));
+        }
+
+        Assert.Equal(fact, await AskedAsync(page));
+    }
+
+    /// <summary>Answers question after question until the walk says what to do about the dirty condenser.</summary>
+    public static async Task UntilVerdictAsync(IPage page, Func<string, Task> answer)
+    {
+        var later = page.Locator("#choices").GetByRole(AriaRole.Button, new() { Name = "later", Exact = true });
+        for (var turn = 0; turn < 40 && await later.CountAsync() == 0; turn++)
+        {
+            await answer(Answers.To(await AskedAsync(page)));
+        }
+
+        await Assertions.Expect(later).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("#verdict .name")).ToHaveTextAsync("the condenser can not get rid of its heat");
+    }
+}
