@@ -42,5 +42,8 @@ internal sealed class AnswerReader(Lexicon lexicon)
 
     // A word that named a number's fact observes nothing besides ("freezer is at -10").
     private static List<Item> Unspoken(List<Item> items, Dictionary<int, int> nameOf) =>
-        nameOf.Count == 0 ? items : [.. items.Select((item, i) => nameOf.ContainsValue(i) ? item with { Values = [], Counts = [] } : item)];
+        nameOf.Count == 0 ? items : Without(items, [.. nameOf.Values]);
+
+    private static List<Item> Without(List<Item> items, HashSet<int> names) =>
+        [.. items.Select((item, i) => names.Contains(i) ? item with { Values = [], Counts = [] } : item)];
 }

@@ -11,11 +11,41 @@ internal sealed class CommandReader(Lexicon lexicon)
 
     private const int LongestName = 3;
 
-    public string? Read(Message message)
+    public string? Read(Message message) => Read(message, 0, message.Tokens.Count) ?? ClauseByClause(message);
+
+    // "okay I'm back, go ahead": every clause is the same command.
+    private string? ClauseByClause(Message message)
+    {
+        string? all = null;
+        for (var start = 0; start < message.Tokens.Count;)
+        {
+            var end = start;
+            while (end < message.Tokens.Count && !message.Tokens[end].EndsClause)
+            {
+                end++;
+            }
+
+            if (end > start)
+            {
+                if (Read(message, start, end) is not { } command || (all is not null && all != command))
+                {
+                    return null;
+                }
+
+                all = command;
+            }
+
+            start = end + 1;
+        }
+
+        return all;
+    }
+
+    private string? Read(Message message, int start, int end)
     {
         Span<int> words = stackalloc int[MostWords];
         var count = 0;
-        for (var i = 0; i < message.Tokens.Count;)
+        for (var i = start; i < end;)
         {
             var token = message.Tokens[i];
             if (token.EndsClause)

@@ -26,6 +26,9 @@ internal sealed record Item(int Start, int End)
     /// <summary>"at the coil": which fact this turns into which.</summary>
     public IReadOnlyDictionary<Fact, Fact>? Place { get; init; }
 
+    /// <summary>A number in a unit that makes no reading here, such as volts, but may tell a yes or no.</summary>
+    public SaidNumber? Aside { get; init; }
+
     public ItemMark Mark { get; init; }
 
     public bool Has(Cue cue) => (Cues & cue) != 0;

@@ -52,6 +52,13 @@ internal sealed class ItemReader(Lexicon lexicon)
             return phrase;
         }
 
+        // "I've got one oh five": the phrase "got one" ends where a longer number begins.
+        if (phrase.End - at > 1 && lexicon.Numbers.Vocabulary.Begins(tokens[phrase.End - 1])
+            && numbers.Find(message.Text, tokens, phrase.End - 1, inOut.Told) is { } cut && cut.End > phrase.End)
+        {
+            return new(at, at + 1) { Mark = ItemMark.Plain };
+        }
+
         if (refrigerants.Read(message.Text, tokens, at) is { } named && (named.Name.Sure || expected == FactCatalogue.Refrigerant) && named.End >= phrase.End
             && !(expected?.Kind == FactKind.Current && !named.Name.Sure))
         {

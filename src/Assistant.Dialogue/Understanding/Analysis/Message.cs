@@ -33,7 +33,9 @@ internal sealed class Message
                 continue;
             }
 
-            tokens[kept++] = token;
+            tokens[kept++] = token is { Kind: TokenKind.Word, Word: < 0 }
+                ? token with { Word = lexicon.Spelling.Mend(text.AsSpan(token.Start, token.End - token.Start)) }
+                : token;
         }
 
         tokens.RemoveRange(kept, tokens.Count - kept);
@@ -44,7 +46,8 @@ internal sealed class Message
     private static bool IsSaidTwice(Token token, Token before, Lexicon lexicon) =>
         token is { Kind: TokenKind.Word, Word: >= 0 } && token.Word == before.Word && lexicon.Numbers.Vocabulary.Find(token) is null;
 
-    // "; --" ends a database statement.
+    // "; --" ends a database statement, "1=1" stands in one.
     private static bool IsStatementEnd(List<Token> tokens, int at, Lexicon lexicon) =>
-        at + 2 < tokens.Count && tokens[at].Kind == TokenKind.Stop && tokens[at + 1].IsWord(lexicon.Signs.Dash) && tokens[at + 2].IsWord(lexicon.Signs.Dash);
+        (at > 0 && at + 1 < tokens.Count && tokens[at].IsWord(lexicon.Signs.Equal) && tokens[at - 1].Kind == TokenKind.Number && tokens[at + 1].Kind == TokenKind.Number)
+        || at + 2 < tokens.Count && tokens[at].Kind == TokenKind.Stop && tokens[at + 1].IsWord(lexicon.Signs.Dash) && tokens[at + 2].IsWord(lexicon.Signs.Dash);
 }

@@ -20,11 +20,12 @@ internal sealed class Naming
     /// <summary>Two readings of a message nearer than this are not told apart.</summary>
     private const double Margin = 0.35;
 
-    private const int MostNames = 10;
+    private const int MostNames = 8;
 
     private readonly List<Item> items;
     private readonly Fact? expected;
     private readonly List<int> names = [];
+    private readonly (int Before, double BeforeCost, int After, double AfterCost, double NoneCost)[] options;
     private readonly int[] chosen;
     private readonly int[] best;
     private double bestCost = double.MaxValue;
@@ -44,6 +45,13 @@ internal sealed class Naming
 
         chosen = new int[names.Count];
         best = new int[names.Count];
+        options = new (int, double, int, double, double)[names.Count];
+        for (var n = 0; n < names.Count; n++)
+        {
+            var (before, after) = (Neighbour(names[n], -1), Neighbour(names[n], 1));
+            var none = IsToldTwice(n) || Loose(names[n]) || HasChoice(names[n]) ? 0.3 : NumberlessName;
+            options[n] = (before, before < 0 ? 0 : CostOf(names[n], before), after, after < 0 ? 0 : CostOf(names[n], after), none);
+        }
     }
 
     /// <summary>For each number item that is named, the name's item; and the numbers whose name is open.</summary>
@@ -84,6 +92,11 @@ internal sealed class Naming
             return false;
         }
 
+        if (InOrder(from, to, numbers, all))
+        {
+            return false;
+        }
+
         Choose(0, 0, numbers);
         for (var n = 0; n < names.Count; n++)
         {
@@ -93,7 +106,60 @@ internal sealed class Naming
             }
         }
 
-        return secondCost - bestCost < Margin;
+        return secondCost - bestCost < Margin || (numbers > Distinct(best) && HasNumberlessName());
+    }
+
+    // "suction and head are 22 and 201": two names, then two numbers, in the same order.
+    private bool InOrder(int from, int to, int numbers, Dictionary<int, int> all)
+    {
+        if (names.Count != 2 || numbers != 2 || Same(names[0], names[1]))
+        {
+            return false;
+        }
+
+        var told = new List<int>(2);
+        for (var i = from; i < to; i++)
+        {
+            if (items[i].Number is not null)
+            {
+                told.Add(i);
+            }
+        }
+
+        if (told[0] < names[1] || !IsJoined(names[0], names[1]) || !IsJoined(told[0], told[1]))
+        {
+            return false;
+        }
+
+        (all[told[0]], all[told[1]]) = (names[0], names[1]);
+        return true;
+    }
+
+    private bool IsJoined(int left, int right)
+    {
+        for (var i = left + 1; i < right; i++)
+        {
+            if (items[i].Mark is ItemMark.And or ItemMark.Slash || (items[i].Has(Cue.Bound) && right == left + 2))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // A name that got no number while a number got no name: they may belong together.
+    private bool HasNumberlessName()
+    {
+        for (var n = 0; n < names.Count; n++)
+        {
+            if (best[n] < 0 && !IsToldTwice(n) && !Loose(names[n]) && !HasChoice(names[n]))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private void Choose(int name, double cost, int numbers)
@@ -105,26 +171,25 @@ internal sealed class Naming
 
         if (name == names.Count)
         {
-            Compare(cost + (UnnamedNumber * (numbers - Distinct())));
+            Compare(cost + (UnnamedNumber * (numbers - Distinct(chosen))));
             return;
         }
 
-        var before = Neighbour(names[name], -1);
-        var after = Neighbour(names[name], 1);
+        var (before, beforeCost, after, afterCost, noneCost) = options[name];
         if (after >= 0 && IsFree(name, after))
         {
             chosen[name] = after;
-            Choose(name + 1, cost + CostOf(names[name], after), numbers);
+            Choose(name + 1, cost + afterCost, numbers);
         }
 
         if (before >= 0 && IsFree(name, before))
         {
             chosen[name] = before;
-            Choose(name + 1, cost + CostOf(names[name], before), numbers);
+            Choose(name + 1, cost + beforeCost, numbers);
         }
 
         chosen[name] = -1;
-        Choose(name + 1, cost + (IsToldTwice(name) || Loose(names[name]) || HasChoice(names[name]) ? 0.3 : NumberlessName), numbers);
+        Choose(name + 1, cost + noneCost, numbers);
     }
 
     private void Compare(double cost)
@@ -177,12 +242,12 @@ internal sealed class Naming
         return false;
     }
 
-    private int Distinct()
+    private static int Distinct(int[] choice)
     {
         var count = 0;
-        for (var n = 0; n < chosen.Length; n++)
+        for (var n = 0; n < choice.Length; n++)
         {
-            if (chosen[n] >= 0 && Array.IndexOf(chosen, chosen[n], 0, n) < 0)
+            if (choice[n] >= 0 && Array.IndexOf(choice, choice[n], 0, n) < 0)
             {
                 count++;
             }
@@ -217,7 +282,9 @@ internal sealed class Naming
         return false;
     }
 
-    private bool Same(int left, int right) => items[left].Facts.Any(l => l.Fact.IsQuantity && items[right].Facts.Any(r => r.Fact == l.Fact));
+    private bool Same(int left, int right) => QuantityOf(left) == QuantityOf(right);
+
+    private Fact QuantityOf(int name) => items[name].Facts.First(f => f.Fact.IsQuantity).Fact;
 
     private bool Loose(int name) => items[name].Facts.All(f => f.Loose || !f.Fact.IsQuantity);
 

@@ -190,8 +190,20 @@ internal sealed class NumberFinder(Lexicon lexicon)
         }
 
         // "setpoint - 10", "suction-22": a minus or a mere stroke is not said.
-        var afterName = at > 0 && tokens[at - 1].Kind == TokenKind.Word && !lexicon.Filling.Carriers.Contains(tokens[at - 1].Word);
-        var stroke = afterName && (tokens[at + 1].SpaceBefore || !token.SpaceBefore);
+        var stroke = (tokens[at + 1].SpaceBefore || !token.SpaceBefore) && FollowsName(tokens, at);
         return (1, true, stroke);
+    }
+
+    private bool FollowsName(IReadOnlyList<Token> tokens, int at)
+    {
+        for (var start = at - 1; start >= 0 && start >= at - 4; start--)
+        {
+            if (lexicon.Facts.Names.LongestAt(tokens, start, out _) == at - start)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }

@@ -9,6 +9,9 @@ internal sealed class ObservationReader(Lexicon lexicon)
     /// <summary>A message longer than this is a tale: then only what names itself counts.</summary>
     private const int LongestAnswer = 30;
 
+    /// <summary>How far from a value its name is looked for.</summary>
+    private const int Reach = 16;
+
     public Observed Read(List<Item> items, Fact? expected)
     {
         var observed = new Observed();
@@ -52,6 +55,10 @@ internal sealed class ObservationReader(Lexicon lexicon)
             {
                 observed.Add(FactCatalogue.Refrigerant, IsDenied(items, from, i) ? null : refrigerant.Designation, IsDenied(items, from, i));
             }
+            else if (item.Aside is { } number && ToldBy(items, from, to, number, freeTalk ? null : asked) is { } told)
+            {
+                observed.Add(told, number.Value > 0 ? "yes" : "no", false);
+            }
             else if (item.Values.Count > 0)
             {
                 Value(items, from, to, i, freeTalk ? null : asked, observed);
@@ -77,7 +84,7 @@ internal sealed class ObservationReader(Lexicon lexicon)
 
         foreach (var word in words)
         {
-            if (word.Fact == asked && !NamesAnother(items, from, to, asked))
+            if (word.Fact == asked && !NamesAnother(items, Math.Max(from, at - Reach), Math.Min(to, at + Reach), asked))
             {
                 Take(word, denied, observed);
                 return;
@@ -86,7 +93,7 @@ internal sealed class ObservationReader(Lexicon lexicon)
 
         foreach (var word in words)
         {
-            if (word.Alone)
+            if (word.Alone && (word.Fact.Place != Place.Record || IsOfTheRecord(items, at, asked)))
             {
                 Take(word, denied, observed);
                 return;
@@ -94,13 +101,17 @@ internal sealed class ObservationReader(Lexicon lexicon)
         }
     }
 
+    // "freezer" is the kind of plant beside its refrigerant, or as "walk-in freezer" at the start; elsewhere it is only a room.
+    private static bool IsOfTheRecord(List<Item> items, int at, Fact? asked) =>
+        items.Exists(i => i.Refrigerant is not null) || asked?.Place == Place.Record || (asked is null && items[at].End - items[at].Start > 1);
+
     private static void Take(ValueWord word, bool denied, Observed observed) =>
         observed.Add(word.Fact, denied ? word.Denied : word.Value, denied);
 
     // The value for a fact named in the clause: the nearest name before it, else the nearest after.
     private static ValueWord? Named(List<Item> items, int from, int to, int at, IReadOnlyList<ValueWord> words, Fact? asked)
     {
-        for (var distance = 0; distance < to - from; distance++)
+        for (var distance = 0; distance < Math.Min(to - from, Reach); distance++)
         {
             foreach (var i in new[] { at - distance, at + distance })
             {
@@ -149,6 +160,21 @@ internal sealed class ObservationReader(Lexicon lexicon)
         return false;
     }
 
+    // "24 volts at the solenoid".
+    private Fact? ToldBy(List<Item> items, int from, int to, SaidNumber number, Fact? asked)
+    {
+        foreach (var (fact, symbol) in lexicon.Values.ToldBy)
+        {
+            var named = fact == asked || items.GetRange(from, to - from).Exists(i => i.Facts.Any(f => f.Fact == fact));
+            if (named && number.Open is null && number.Units.Any(u => u.Unit?.Symbol == symbol))
+            {
+                return fact;
+            }
+        }
+
+        return null;
+    }
+
     private void Counted(List<Item> items, int from, int to, Fact? asked, Observed observed)
     {
         if (CountedReader.Read(items, from, to) is not { } value)
@@ -193,7 +219,7 @@ internal sealed class ObservationReader(Lexicon lexicon)
         for (var i = from; i < to; i++)
         {
             if (items[i].YesNo is { } answer && items[i].Values.All(v => v.Fact != asked) && !observed.Told(asked)
-                && !NamesAnother(items, from, to, asked))
+                && !NamesAnother(items, Math.Max(from, i - Reach), Math.Min(to, i + Reach), asked))
             {
                 observed.AddAnswer(asked, answer);
             }

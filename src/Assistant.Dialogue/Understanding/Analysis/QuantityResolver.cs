@@ -64,7 +64,7 @@ internal static class QuantityResolver
 
     /// <summary>Whether the number's unit, where one is said, can measure the fact.</summary>
     public static bool Fits(SaidNumber number, Fact fact) =>
-        fact.IsQuantity && (number.IsBare ? !(number.Kilo && fact.Kind == FactKind.Temperature) : number.Kilo && number.Units.Count == 0 || Said(number.Units, fact.Kind, UnitSystem.Us) is not null);
+        fact.IsQuantity && (number.Kilo ? fact.Kind != FactKind.Temperature : number.IsBare || Said(number.Units, fact.Kind, UnitSystem.Us) is not null);
 
     private static (Reading?, Clarify?) Checked(Fact fact, double value, UnitOfMeasure? unit, Clarify? open)
     {

@@ -1,6 +1,7 @@
 using Assistant.Dialogue.Understanding.Lexicons;
 using Assistant.Dialogue.Understanding.Text;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Quantities;
 
 namespace Assistant.Dialogue.Understanding.Analysis;
 
@@ -17,6 +18,7 @@ internal sealed class QuestionReader(Lexicon lexicon)
     public FoundQuestion? Find(Message message, Fact? expected)
     {
         FoundQuestion? unknown = null;
+        var vacuum = expected == FactCatalogue.VacuumLevel || SpeaksOfVacuum(message.Tokens);
         for (var start = 0; start < message.Tokens.Count;)
         {
             var end = start;
@@ -25,7 +27,7 @@ internal sealed class QuestionReader(Lexicon lexicon)
                 end++;
             }
 
-            if (end > start && InSentence(message, start, end, expected) is { } found)
+            if (end > start && InSentence(message, start, end, expected, vacuum) is { } found)
             {
                 if (found.Question is not null)
                 {
@@ -41,7 +43,7 @@ internal sealed class QuestionReader(Lexicon lexicon)
         return unknown;
     }
 
-    private FoundQuestion? InSentence(Message message, int start, int end, Fact? expected)
+    private FoundQuestion? InSentence(Message message, int start, int end, Fact? expected, bool vacuum)
     {
         var marked = end < message.Tokens.Count && message.Tokens[end].Kind == TokenKind.Question;
         FoundQuestion? unknown = null;
@@ -58,7 +60,7 @@ internal sealed class QuestionReader(Lexicon lexicon)
                 continue;
             }
 
-            if (Match(message, at, end, expected, start, opened: true) is { } question)
+            if (Match(message, at, end, expected, vacuum, opened: true) is { } question)
             {
                 return new(question, at, end);
             }
@@ -69,7 +71,7 @@ internal sealed class QuestionReader(Lexicon lexicon)
             }
         }
 
-        if (unknown is null && Match(message, start, end, expected, start, opened: marked) is { } bare)
+        if (unknown is null && Match(message, start, end, expected, vacuum, opened: marked) is { } bare)
         {
             return new(bare, start, end);
         }
@@ -103,7 +105,7 @@ internal sealed class QuestionReader(Lexicon lexicon)
         return null;
     }
 
-    private string? Match(Message message, int start, int end, Fact? expected, int sentence, bool opened)
+    private string? Match(Message message, int start, int end, Fact? expected, bool vacuum, bool opened)
     {
         var topics = new HashSet<int>();
         for (var at = start; at < end; at++)
@@ -114,13 +116,13 @@ internal sealed class QuestionReader(Lexicon lexicon)
             }
         }
 
-        if (topics.Count == 0 && !opened && sentence == start && !MayConvert(message.Tokens, start, end))
+        if (!opened && !MayConvert(start, end) && !lexicon.Questions.CouldBeAsked(topics))
         {
             return null;
         }
 
         arguments.AddTopics(message, start, end, topics);
-        Add(topics, "VacuumAsked", expected == FactCatalogue.VacuumLevel || Mentions(message.Tokens, FactKind.Vacuum));
+        Add(topics, "VacuumAsked", vacuum);
         Add(topics, "TestAsked", expected == FactCatalogue.TestPressure || expected == FactCatalogue.StandingPressure);
         foreach (var rule in lexicon.Questions.Rules)
         {
@@ -134,13 +136,13 @@ internal sealed class QuestionReader(Lexicon lexicon)
     }
 
     // A conversion has at least a number and two units.
-    private static bool MayConvert(IReadOnlyList<Token> tokens, int start, int end) => end - start is >= 4 and <= 8;
+    private static bool MayConvert(int start, int end) => end - start is >= 4 and <= 8;
 
-    private bool Mentions(IReadOnlyList<Token> tokens, FactKind kind)
+    private bool SpeaksOfVacuum(IReadOnlyList<Token> tokens)
     {
         for (var at = 0; at < tokens.Count; at++)
         {
-            if (lexicon.Units.Units.LongestAt(tokens, at, out var units) > 0 && units.Any(u => !u.Everyday && u.Unit?.Dimension.ToString() == kind.ToString()))
+            if (lexicon.Units.Units.LongestAt(tokens, at, out var units) > 0 && units.Any(u => !u.Everyday && u.Unit?.Dimension == Dimension.Vacuum))
             {
                 return true;
             }
@@ -158,6 +160,6 @@ internal sealed class QuestionReader(Lexicon lexicon)
     }
 
     /// <summary>The numbers and names the question brings with it.</summary>
-    public QuestionArguments Arguments(Message message, FoundQuestion question, Assistant.Trade.Quantities.UnitSystem site) =>
+    public QuestionArguments Arguments(Message message, FoundQuestion question, UnitSystem site) =>
         arguments.Read(message, question, site);
 }

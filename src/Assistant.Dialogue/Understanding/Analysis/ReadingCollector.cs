@@ -8,6 +8,7 @@ namespace Assistant.Dialogue.Understanding.Analysis;
 internal sealed class ReadingCollector(List<Item> items, UnderstandingContext context)
 {
     private readonly List<Reading> readings = [];
+    private readonly List<SaidNumber> withUnits = [.. items.Select(i => i.Number).OfType<SaidNumber>().Where(n => n is { IsBare: false, Open: null })];
 
     public IReadOnlyList<Reading> Readings => readings;
 
@@ -77,9 +78,9 @@ internal sealed class ReadingCollector(List<Item> items, UnderstandingContext co
             return false;
         }
 
-        foreach (var item in items)
+        foreach (var other in withUnits)
         {
-            if (item.Number is { IsBare: false, Open: null } other && QuantityResolver.Fits(other, fact)
+            if (QuantityResolver.Fits(other, fact)
                 && QuantityResolver.Resolve(other, fact, context.Units).Reading is { } said
                 && QuantityResolver.Resolve(number, fact, context.Units).Reading is { } bare && said.Unit != bare.Unit && !SameScale(said.Unit, bare.Unit))
             {

@@ -8,6 +8,9 @@ namespace Assistant.Dialogue.Understanding.Analysis;
 /// <summary>Takes out the numbers that are no readings: order numbers, counts, times of day, money, volts, free talk.</summary>
 internal sealed class StrayNumbers(Lexicon lexicon)
 {
+    /// <summary>How far around a number its company is looked at.</summary>
+    private const int Reach = 20;
+
     public void Remove(Message message, List<Item> items, Fact? expected)
     {
         for (var i = 0; i < items.Count; i++)
@@ -19,7 +22,7 @@ internal sealed class StrayNumbers(Lexicon lexicon)
 
             if (IsStray(message, items, i, number, expected))
             {
-                items[i] = items[i] with { Number = null, Mark = ItemMark.Stray };
+                items[i] = items[i] with { Number = null, Aside = number, Mark = ItemMark.Stray };
             }
             else
             {
@@ -102,7 +105,7 @@ internal sealed class StrayNumbers(Lexicon lexicon)
         var (strangers, known) = (0, 0);
         for (var step = -1; step <= 1; step += 2)
         {
-            for (var i = at + step; i >= 0 && i < items.Count && !items[i].IsBreak; i += step)
+            for (var i = at + step; i >= 0 && i < items.Count && !items[i].IsBreak && Math.Abs(i - at) <= Reach; i += step)
             {
                 strangers += items[i].Mark is ItemMark.Stranger ? 2 : items[i].Mark is ItemMark.Other ? 1 : 0;
                 known += items[i].Mark is ItemMark.Stranger or ItemMark.Other ? 0 : 1;

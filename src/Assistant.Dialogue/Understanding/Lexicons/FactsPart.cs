@@ -25,6 +25,9 @@ internal sealed class FactsPart(LexiconFile file)
 
     public Dictionary<string, Fact> NamedByUnit { get; } = [];
 
+    /// <summary>The single words of quantities' names, for mending slips.</summary>
+    public List<(string Text, int Word)> Spelt { get; } = [];
+
     public void Read()
     {
         file.AllowOnly("facts", "places", "in-and-out", "in", "out", "units-that-name");
@@ -88,6 +91,7 @@ internal sealed class FactsPart(LexiconFile file)
 
                 if (Names.Exactly(phrase).All(n => n.Fact != fact))
                 {
+                    Spelt.AddRange(LexiconFile.SpeltWords(text, phrase));
                     Names.Add(phrase, new(fact, field == "loose", yields));
                 }
             }

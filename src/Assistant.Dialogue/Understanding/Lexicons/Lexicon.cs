@@ -32,6 +32,11 @@ public sealed class Lexicon
         Commands.Read();
         Questions.Read();
         Filling.Read();
+        foreach (var (text, word) in Facts.Spelt.Concat(Units.Spelt))
+        {
+            Spelling.Add(text, word);
+        }
+
         NumberReader = new(Numbers.Vocabulary, Signs);
     }
 
@@ -58,6 +63,8 @@ public sealed class Lexicon
     internal WordsPart Filling { get; }
 
     internal NumberReader NumberReader { get; }
+
+    internal Spelling Spelling { get; } = new();
 
     /// <summary>Reads the files of the lexicon; each is known by its name (numbers.yaml, units.yaml and so on) and must be there.</summary>
     /// <exception cref="DialogDataException">With every mistake found, each with file, line and key.</exception>

@@ -104,6 +104,13 @@ internal sealed class LexiconFile(DialogYaml yaml, YamlMappingNode root, WordTab
         }
     }
 
+    /// <summary>Each word of a phrase with its number.</summary>
+    public static IEnumerable<(string Text, int Word)> SpeltWords(string text, int[] phrase)
+    {
+        var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        return words.Length == phrase.Length ? words.Zip(phrase) : [];
+    }
+
     private int[] Numbered(string text, YamlNode at, string key)
     {
         var tokens = Tokenizer.Cut(text, words);

@@ -20,7 +20,7 @@ internal sealed class NumbersPart(LexiconFile file)
 
     public void Read()
     {
-        file.AllowOnly("cardinals", "fractions", "rare", "spelt", "homophones", "nought-between-digits", "point", "and", "articles", "minus", "plus", "below-zero");
+        file.AllowOnly("cardinals", "fractions", "rare", "spelt", "homophones", "nought-between-digits", "point", "and", "of", "articles", "minus", "plus", "below-zero");
         foreach (var (word, text, at) in file.Words("cardinals"))
         {
             Valued(word, text, at, text, null);
@@ -41,7 +41,7 @@ internal sealed class NumbersPart(LexiconFile file)
             Spelt(name, entry, _ => NumberPart.Homophone);
         }
 
-        foreach (var (field, part) in new[] { ("rare", NumberPart.Rare), ("nought-between-digits", NumberPart.Oh), ("point", NumberPart.Point), ("and", NumberPart.And), ("articles", NumberPart.Article) })
+        foreach (var (field, part) in new[] { ("rare", NumberPart.Rare), ("nought-between-digits", NumberPart.Oh), ("point", NumberPart.Point), ("and", NumberPart.And), ("of", NumberPart.Of), ("articles", NumberPart.Article) })
         {
             foreach (var (word, text, at) in file.Words(field))
             {

@@ -5,7 +5,7 @@ namespace Assistant.Dialogue.Understanding.Lexicons;
 /// <summary>Phrases of one or more words with what each means; finds the longest that stands at a place in a message.</summary>
 internal sealed class PhraseTable<T>
 {
-    private readonly Dictionary<(int Node, int Word), int> next = [];
+    private readonly Dictionary<long, int> next = [];
     private readonly Dictionary<int, List<T>> meanings = [];
     private int nodes = 1;
 
@@ -15,10 +15,10 @@ internal sealed class PhraseTable<T>
         var node = 0;
         foreach (var word in phrase)
         {
-            if (!next.TryGetValue((node, word), out var child))
+            if (!next.TryGetValue(Key(node, word), out var child))
             {
                 child = nodes++;
-                next.Add((node, word), child);
+                next.Add(Key(node, word), child);
             }
 
             node = child;
@@ -41,7 +41,7 @@ internal sealed class PhraseTable<T>
         var node = 0;
         foreach (var word in phrase)
         {
-            if (!next.TryGetValue((node, word), out node))
+            if (!next.TryGetValue(Key(node, word), out node))
             {
                 return [];
             }
@@ -55,7 +55,7 @@ internal sealed class PhraseTable<T>
     {
         var (node, longest) = (0, 0);
         found = [];
-        for (var i = at; i < tokens.Count && tokens[i].Word >= 0 && next.TryGetValue((node, tokens[i].Word), out node); i++)
+        for (var i = at; i < tokens.Count && tokens[i].Word >= 0 && next.TryGetValue(Key(node, tokens[i].Word), out node); i++)
         {
             if (meanings.TryGetValue(node, out var list))
             {
@@ -66,4 +66,6 @@ internal sealed class PhraseTable<T>
 
         return longest;
     }
+
+    private static long Key(int node, int word) => ((long)node << 32) | (uint)word;
 }

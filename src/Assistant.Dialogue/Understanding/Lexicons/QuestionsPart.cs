@@ -74,6 +74,20 @@ internal sealed class QuestionsPart(LexiconFile file)
         }
     }
 
+    /// <summary>Whether these topics of the file could be a question that no word opens, if the program finds the rest.</summary>
+    public bool CouldBeAsked(HashSet<int> topics)
+    {
+        foreach (var rule in Rules)
+        {
+            if (rule.WithoutOpener && rule.Topics.Any(t => t >= Found.Length) && rule.Topics.All(t => t < Found.Length || topics.Contains(t)))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private void ReadQuestion(YamlMappingNode map)
     {
         var question = file.Text(map, "questions", "question") ?? "";

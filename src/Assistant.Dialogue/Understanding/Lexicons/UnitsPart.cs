@@ -15,6 +15,9 @@ internal sealed class UnitsPart(LexiconFile file)
     /// <summary>"in C", "to psi", "how many psi": what stands before the unit a conversion asks for.</summary>
     public HashSet<int> TargetMarks { get; } = [];
 
+    /// <summary>The single words of units, for mending slips.</summary>
+    public List<(string Text, int Word)> Spelt { get; } = [];
+
     public void Read()
     {
         file.AllowOnly("units", "degrees", "thousands", "asked-for");
@@ -29,8 +32,9 @@ internal sealed class UnitsPart(LexiconFile file)
             }
 
             var everyday = file.Text(entry, symbol, "everyday") == "true";
-            foreach (var (phrase, _, _) in file.Phrases(entry, symbol, "words"))
+            foreach (var (phrase, text, _) in file.Phrases(entry, symbol, "words"))
             {
+                Spelt.AddRange(LexiconFile.SpeltWords(text, phrase));
                 Units.Add(phrase, new(unit, everyday));
             }
         }

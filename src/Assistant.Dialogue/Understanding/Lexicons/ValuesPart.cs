@@ -1,5 +1,6 @@
 using Assistant.Dialogue.Files;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Quantities;
 using YamlDotNet.RepresentationModel;
 
 namespace Assistant.Dialogue.Understanding.Lexicons;
@@ -30,9 +31,12 @@ internal sealed class ValuesPart(LexiconFile file)
 
     public HashSet<Fact> Counted { get; } = [];
 
+    /// <summary>Facts that a number in this unit tells: volts at the solenoid are a yes, none are a no.</summary>
+    public Dictionary<Fact, string> ToldBy { get; } = [];
+
     public void Read()
     {
-        file.AllowOnly("yes", "no", "values", "counted");
+        file.AllowOnly("yes", "no", "values", "told-by", "counted");
         foreach (var word in new[] { "yes", "no" })
         {
             foreach (var (phrase, _, _) in file.Phrases(word))
@@ -52,6 +56,19 @@ internal sealed class ValuesPart(LexiconFile file)
             foreach (var (value, of) in map)
             {
                 ReadValue(fact, ((YamlScalarNode)value).Value ?? "", value, of);
+            }
+        }
+
+        foreach (var (name, at, unit) in file.Entries("told-by"))
+        {
+            var symbol = (unit as YamlScalarNode)?.Value;
+            if (FactCatalogue.Find(name) is { Kind: FactKind.YesNo } fact && UnitOfMeasure.All.Any(u => u.Symbol == symbol))
+            {
+                ToldBy.Add(fact, symbol!);
+            }
+            else
+            {
+                file.Report(DefectKind.BadValue, at, name, $"'{name}: {symbol}' is no yes/no fact with a unit");
             }
         }
 

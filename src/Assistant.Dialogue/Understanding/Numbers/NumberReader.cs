@@ -15,7 +15,7 @@ internal sealed class NumberReader(NumberVocabulary words, Signs signs)
             TokenKind.Number or TokenKind.Word => Spoken(text, tokens, at, isUnitAt),
             _ => default,
         };
-        return number.Found ? RunTogether(tokens, number) : number;
+        return number.Found ? CutOff(tokens, RunTogether(tokens, number)) : number;
     }
 
     // "1 seventeen", "2 oh 1": a digit that speech recognition left as a digit.
@@ -147,6 +147,10 @@ internal sealed class NumberReader(NumberVocabulary words, Signs signs)
 
     private double? Multiplier(IReadOnlyList<Token> tokens, int at) =>
         at < tokens.Count && words.Find(tokens[at]) is { Part: NumberPart.Hundred or NumberPart.Thousand } times ? times.Value : null;
+
+    // "thirty and" at the end of the message.
+    private HeardNumber CutOff(IReadOnlyList<Token> tokens, HeardNumber number) =>
+        number.End == tokens.Count - 1 && words.Is(tokens[number.End], NumberPart.And) ? number with { Open = NumberOpen.Value } : number;
 
     // Two numbers with nothing between them are no number: "36 38", "ten twelve", "thirty six thirty eight".
     private HeardNumber RunTogether(IReadOnlyList<Token> tokens, HeardNumber number)

@@ -23,6 +23,7 @@ internal enum NumberPart
     Homophone,
     Point,
     And,
+    Of,
     Article,
 }
 

@@ -6,7 +6,7 @@ namespace Assistant.Dialogue.Understanding.Numbers;
 /// Reads a number said in words from one place on: the English cardinals, and the trade's "one seventeen" (117), "two oh one"
 /// (201), "two twenty five" (225), "fifteen hundred", digits one by one, "point five", "and a half".
 /// </summary>
-internal ref struct SpokenNumber(IReadOnlyList<Token> tokens, NumberVocabulary words, int start, Func<int, bool> isUnitAt)
+internal ref partial struct SpokenNumber(IReadOnlyList<Token> tokens, NumberVocabulary words, int start, Func<int, bool> isUnitAt)
 {
     private readonly int begin = start;
     private int at = start;
@@ -270,89 +270,6 @@ internal ref struct SpokenNumber(IReadOnlyList<Token> tokens, NumberVocabulary w
         return Nought(at + 1) && Digit(at + 2, true) is not null
             ? true
             : first && Part(at) is { Value: 8 or 1 } && Part(at + 1)?.Part is NumberPart.Teen or NumberPart.Tens;
-    }
-
-    private double Decimals()
-    {
-        if (Is(at, NumberPart.Oh) && Is(at + 1, NumberPart.Point))
-        {
-            at++;
-        }
-
-        if (!Is(at, NumberPart.Point))
-        {
-            return 0;
-        }
-
-        at++;
-        if (Part(at) is { Part: NumberPart.Tens or NumberPart.Teen } big)
-        {
-            var before = at;
-            var pair = BelowHundred() ?? big.Value;
-            return at > before ? pair / 100 : 0;
-        }
-
-        var (value, scale) = (0.0, 0.1);
-        var first = at;
-        while (at < tokens.Count && (Nought(at) || Digit(at, true) is not null))
-        {
-            if (Is(at, NumberPart.Homophone) && at > first && !SettledAfter(at))
-            {
-                break;
-            }
-
-            value += (Digit(at, true) ?? 0) * scale;
-            scale /= 10;
-            at++;
-        }
-
-        open |= at == first;
-        return Math.Round(value, 9);
-    }
-
-    // "half a pound", "three quarters", "a quarter".
-    private double? FractionAlone()
-    {
-        var count = 1.0;
-        var next = at;
-        if (Is(next, NumberPart.Article))
-        {
-            next++;
-        }
-        else if (Part(next) is { Part: NumberPart.Digit } digit && Is(next + 1, NumberPart.Fraction))
-        {
-            (count, next) = (digit.Value, next + 1);
-        }
-
-        if (Part(next) is not { Part: NumberPart.Fraction } fraction)
-        {
-            return null;
-        }
-
-        at = next + 1;
-        if (Is(at, NumberPart.Article) && isUnitAt(at + 1))
-        {
-            at++;
-        }
-
-        return count * fraction.Value;
-    }
-
-    private double FractionAfter()
-    {
-        if (!Is(at, NumberPart.And))
-        {
-            return 0;
-        }
-
-        var before = at++;
-        if (Part(at) is { Part: NumberPart.Article or NumberPart.Digit or NumberPart.Fraction } && FractionAlone() is { } fraction)
-        {
-            return fraction;
-        }
-
-        at = before;
-        return 0;
     }
 
     private double Advance(int count, double value)

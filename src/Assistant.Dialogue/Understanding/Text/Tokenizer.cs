@@ -113,7 +113,7 @@ internal static class Tokenizer
     private static Token Digits(string text, int at, bool space)
     {
         var end = at;
-        while (end < text.Length && (char.IsAsciiDigit(text[end]) || (text[end] is '.' or ',' && IsDigitAt(text, end + 1))))
+        while (end < text.Length && (char.IsAsciiDigit(text[end]) || (text[end] is '.' or ',' && DigitAfterSeparators(text, end))))
         {
             end++;
         }
@@ -123,9 +123,19 @@ internal static class Tokenizer
             return new(TokenKind.Clock, -1, at, AfterClock(text, end), space);
         }
 
-        // An ellipsis cuts a number off: "10..5" is no number.
         var (value, form) = TypedNumber.Read(text.AsSpan(at, end - at));
         return new(TokenKind.Number, -1, at, end, space, value, form);
+    }
+
+    // "22.5" goes on, "22." ends; "10..5" goes on and is no number.
+    private static bool DigitAfterSeparators(string text, int at)
+    {
+        while (at < text.Length && text[at] is '.' or ',')
+        {
+            at++;
+        }
+
+        return IsDigitAt(text, at);
     }
 
     private static int AfterClock(string text, int end)

@@ -1,0 +1,52 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace Assistant.Dialogue.Tests.Understanding;
+
+/// <summary>The lines and words of the corpus as raw material for made-up messages, and the numbers a text can be said to hold.</summary>
+internal static partial class Corpus
+{
+    private static readonly string[] Spoken =
+        ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen",
+         "seventeen", "eighteen", "nineteen", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety", "hundred", "thousand", "half", "quarter",
+         "point", "ate", "won", "to", "too", "for", "oh", "½", "/", "a ", "an ", "and", "&", "third", "eighth", "dozen", "nought"];
+
+    public static string[] Lines { get; } =
+        [.. Directory.GetFiles(Path.Combine(LexiconFiles.Root, "tests", "data", "utterances"), "*.tsv").SelectMany(File.ReadAllLines).Select(l => l.Split('\t')).Where(f => f.Length == 5).Select(f => f[3]).Distinct()];
+
+    public static string[] Words { get; } = [.. Lines.SelectMany(l => l.Split(' ')).Where(w => w.Length > 0).Distinct()];
+
+    /// <summary>A set that answers whether a value can be made of the text's digits; where numbers are also said in words, any value can.</summary>
+    public static IReadOnlySet<double> NumbersIn(string text)
+    {
+        var lower = text.ToLowerInvariant();
+        return Spoken.Any(w => lower.Contains(w, StringComparison.Ordinal)) ? new AnyNumber() : new TypedNumbers([.. Typed().Matches(text).SelectMany(m => Values(m.Value))]);
+    }
+
+    // "22,5" may be 22.5 or 225 thousandths apart; a k behind makes thousands, ounces sixteenths of a pound more.
+    private static IEnumerable<double> Values(string typed)
+    {
+        foreach (var text in new[] { typed, typed.Replace(",", "", StringComparison.Ordinal), typed.Replace(',', '.') })
+        {
+            if (double.TryParse(text.Trim('.'), NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
+            {
+                yield return value;
+                yield return value * 1000;
+            }
+        }
+    }
+
+    [GeneratedRegex(@"[0-9.,]*[0-9]")]
+    private static partial Regex Typed();
+
+    private sealed class AnyNumber : HashSet<double>, IReadOnlySet<double>
+    {
+        bool IReadOnlySet<double>.Contains(double item) => true;
+    }
+
+    private sealed class TypedNumbers(HashSet<double> numbers) : HashSet<double>(numbers), IReadOnlySet<double>
+    {
+        bool IReadOnlySet<double>.Contains(double item) =>
+            this.Any(n => Math.Abs(n - item) < 1e-9 || this.Any(o => Math.Abs(n + (o / 16) - item) < 1e-9));
+    }
+}
