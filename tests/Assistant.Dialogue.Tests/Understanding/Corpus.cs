@@ -12,7 +12,7 @@ internal static partial class Corpus
          "point", "ate", "won", "to", "too", "for", "oh", "½", "/", "a ", "an ", "and", "&", "third", "eighth", "dozen", "nought"];
 
     public static string[] Lines { get; } =
-        [.. Directory.GetFiles(Path.Combine(LexiconFiles.Root, "tests", "data", "utterances"), "*.tsv").SelectMany(File.ReadAllLines).Select(l => l.Split('\t')).Where(f => f.Length == 5).Select(f => f[3]).Distinct()];
+        [.. Directory.GetFiles(Path.Combine(LexiconFiles.Root, "tests", "data", "utterances"), "*.tsv", SearchOption.AllDirectories).SelectMany(File.ReadAllLines).Select(l => l.Split('\t')).Where(f => f.Length == 5).Select(f => f[3]).Distinct()];
 
     public static string[] Words { get; } = [.. Lines.SelectMany(l => l.Split(' ')).Where(w => w.Length > 0).Distinct()];
 
@@ -26,9 +26,9 @@ internal static partial class Corpus
     // "22,5" may be 22.5 or 225 thousandths apart; a k behind makes thousands, ounces sixteenths of a pound more.
     private static IEnumerable<double> Values(string typed)
     {
-        foreach (var text in new[] { typed, typed.Replace(",", "", StringComparison.Ordinal), typed.Replace(',', '.') })
+        foreach (var text in new[] { typed, "0" + typed, typed.Replace(",", "", StringComparison.Ordinal), typed.Replace(',', '.') })
         {
-            if (double.TryParse(text.Trim('.'), NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
+            if (double.TryParse(text.TrimEnd('.'), NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
             {
                 yield return value;
                 yield return value * 1000;

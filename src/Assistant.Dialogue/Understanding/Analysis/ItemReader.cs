@@ -52,9 +52,10 @@ internal sealed class ItemReader(Lexicon lexicon)
             return phrase;
         }
 
-        // "I've got one oh five": the phrase "got one" ends where a longer number begins.
+        // "I've got one oh five": the phrase "got one" ends where a longer number begins, and one is a number where a number was asked.
         if (phrase.End - at > 1 && lexicon.Numbers.Vocabulary.Begins(tokens[phrase.End - 1])
-            && numbers.Find(message.Text, tokens, phrase.End - 1, inOut.Told) is { } cut && cut.End > phrase.End)
+            && numbers.Find(message.Text, tokens, phrase.End - 1, inOut.Told) is { } cut
+            && (cut.End > phrase.End || (phrase.YesNo is not null && expected is { IsQuantity: true })))
         {
             return new(at, at + 1) { Mark = ItemMark.Plain };
         }

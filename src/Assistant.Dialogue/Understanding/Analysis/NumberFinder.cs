@@ -78,6 +78,11 @@ internal sealed class NumberFinder(Lexicon lexicon)
         else
         {
             (said, end) = units.Read(tokens, end);
+            if (said.Count == 0 && lexicon.Filling.Fillers.LongestAt(tokens, end, out _) is var filler and > 0 && units.Read(tokens, end + filler) is { Units.Count: > 0 } after)
+            {
+                (said, end) = after;
+            }
+
             if (inOut && said.Count > 0 && said.All(u => u.Everyday))
             {
                 (said, end) = ([], heard.End);

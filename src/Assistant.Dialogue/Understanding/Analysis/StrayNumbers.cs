@@ -56,8 +56,19 @@ internal sealed class StrayNumbers(Lexicon lexicon)
             return false;
         }
 
-        return IsLabelled(items, at) || (after is not null && CountedBy(after));
+        return IsPronoun(message, item, number) || IsLabelled(items, at) || (after is not null && CountedBy(after) && !IsEntryOfList(items, at));
     }
+
+    // "the one standing here"
+    private bool IsPronoun(Message message, Item item, SaidNumber number) =>
+        number.Value == 1 && item.Start > 0 && message.Tokens[item.Start].Kind == TokenKind.Word && lexicon.Filling.BeforeOne.Contains(message.Tokens[item.Start - 1].Word);
+
+    // "amb 91 set 36 diff 4 evap fans all": a list of names, each before its number, where the counted noun has its own value after it.
+    private static bool IsEntryOfList(List<Item> items, int at) =>
+        IsNamedBefore(items, at) && at + 2 < items.Count && (items[at + 2].Values.Count > 0 || items[at + 2].Counts.Contains(CountWord.All))
+        && Enumerable.Range(0, items.Count).Any(i => i != at && items[i].Number is { IsBare: true } && IsNamedBefore(items, i));
+
+    private static bool IsNamedBefore(List<Item> items, int at) => at > 0 && items[at - 1].NamesQuantity;
 
     // Volts, percent and times, unless the fact is asked or named.
     private static bool IsOfNoFact(SaidNumber number, Fact? expected, List<Item> items)

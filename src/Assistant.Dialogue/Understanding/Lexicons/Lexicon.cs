@@ -22,7 +22,7 @@ public sealed class Lexicon
         Cues = new(file("cues.yaml"));
         Commands = new(file("commands.yaml"), words);
         Questions = new(file("questions.yaml"));
-        Filling = new(file("words.yaml"));
+        Filling = new(file("words.yaml"), words);
         Numbers.Read();
         Units.Read();
         Refrigerants.Read();

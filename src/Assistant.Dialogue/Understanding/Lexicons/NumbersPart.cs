@@ -20,7 +20,7 @@ internal sealed class NumbersPart(LexiconFile file)
 
     public void Read()
     {
-        file.AllowOnly("cardinals", "fractions", "rare", "spelt", "homophones", "nought-between-digits", "point", "and", "of", "articles", "minus", "plus", "below-zero");
+        file.AllowOnly("cardinals", "fractions", "rare", "spelt", "homophones", "cut-off", "nought-between-digits", "point", "and", "of", "articles", "minus", "plus", "below-zero");
         foreach (var (word, text, at) in file.Words("cardinals"))
         {
             Valued(word, text, at, text, null);
@@ -33,12 +33,13 @@ internal sealed class NumbersPart(LexiconFile file)
 
         foreach (var (name, _, entry) in file.Entries("spelt"))
         {
-            Spelt(name, entry, part => part);
+            Spelt(name, entry, (part, _) => new(part));
         }
 
+        HashSet<int> cutOff = [.. file.Words("cut-off").Select(w => w.Word)];
         foreach (var (name, _, entry) in file.Entries("homophones"))
         {
-            Spelt(name, entry, _ => NumberPart.Homophone);
+            Spelt(name, entry, (_, word) => new(NumberPart.Homophone, LeavesOpen: cutOff.Contains(word)));
         }
 
         foreach (var (field, part) in new[] { ("rare", NumberPart.Rare), ("nought-between-digits", NumberPart.Oh), ("point", NumberPart.Point), ("and", NumberPart.And), ("of", NumberPart.Of), ("articles", NumberPart.Article) })
@@ -69,7 +70,7 @@ internal sealed class NumbersPart(LexiconFile file)
         Add(word, text, at, new(part ?? PartOf(value), value));
     }
 
-    private void Spelt(string name, YamlNode entry, Func<NumberPart, NumberPart> part)
+    private void Spelt(string name, YamlNode entry, Func<NumberPart, int, NumberWord> part)
     {
         if (!values.TryGetValue(name, out var value))
         {
@@ -79,7 +80,7 @@ internal sealed class NumbersPart(LexiconFile file)
 
         foreach (var (phrase, text, at) in file.Phrases(entry, name))
         {
-            Add(phrase[0], text, at, new(part(PartOf(value)), value));
+            Add(phrase[0], text, at, part(PartOf(value), phrase[0]) with { Value = value });
         }
     }
 

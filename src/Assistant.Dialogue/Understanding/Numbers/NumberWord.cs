@@ -28,4 +28,5 @@ internal enum NumberPart
 }
 
 /// <summary>A word's part in a spoken number and what it is worth there.</summary>
-internal readonly record struct NumberWord(NumberPart Part, double Value = 0);
+/// <param name="LeavesOpen">At the end of a message it may be a digit or the start of something cut off ("thirty to").</param>
+internal readonly record struct NumberWord(NumberPart Part, double Value = 0, bool LeavesOpen = false);

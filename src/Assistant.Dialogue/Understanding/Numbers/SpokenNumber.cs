@@ -180,25 +180,29 @@ internal ref partial struct SpokenNumber(IReadOnlyList<Token> tokens, NumberVoca
             case NumberPart.Zero or NumberPart.Teen or NumberPart.Digit:
                 return Advance(1, word.Value);
             case NumberPart.Tens:
-                if (Digit(at + 1, false) is { } digit && !Is(at + 2, NumberPart.Hundred))
+                if (Digit(at + 1, false) is { } digit)
                 {
                     return Advance(2, word.Value + digit);
                 }
 
-                return Is(at + 1, NumberPart.Homophone) && SettledAfter(at + 1)
-                    ? Advance(2, word.Value + Part(at + 1)!.Value.Value)
-                    : Advance(1, word.Value);
+                if (Is(at + 1, NumberPart.Homophone) && SettledAfter(at + 1))
+                {
+                    return Advance(2, word.Value + Part(at + 1)!.Value.Value);
+                }
+
+                open |= at + 2 == tokens.Count && Part(at + 1) is { LeavesOpen: true };
+                return Advance(1, word.Value);
             default:
                 return null;
         }
     }
 
-    // A homophone at a number's end is a digit before a unit or a decimal; "ate" and "won" also at the end of the message.
+    // A homophone at a number's end is a digit before a unit or a decimal; most also at the end of the message.
     private readonly bool SettledAfter(int index)
     {
         var after = index + 1;
         return isUnitAt(after) || (Is(after, NumberPart.Point) && after + 1 < tokens.Count)
-            || (after == tokens.Count && Part(index) is { Value: 8 or 1 });
+            || (after == tokens.Count && Part(index) is { LeavesOpen: false });
     }
 
     // Hundreds said as digit + rest: "one seventeen", "two oh one", "one eighty five", "one two five".
@@ -255,8 +259,13 @@ internal ref partial struct SpokenNumber(IReadOnlyList<Token> tokens, NumberVoca
             return Advance(2, (opening.Value * 10) + second);
         }
 
-        return isHomophone && !isUnitAt(at + 1) ? null : Advance(1, opening.Value);
+        return isHomophone && !isUnitAt(at + 1) && !DecimalFollows() ? null : Advance(1, opening.Value);
     }
+
+    // "won point six", "won and a half": a digit, since no sentence goes on so.
+    private readonly bool DecimalFollows() =>
+        Is(at + 1, NumberPart.Point)
+        || (Is(at + 1, NumberPart.And) && (Is(at + 2, NumberPart.Fraction) || (Is(at + 2, NumberPart.Article) && Is(at + 3, NumberPart.Fraction))));
 
     // "to oh one", "won seventeen" at the very beginning; "for twenty", "to ten" only where nothing else is said.
     private readonly bool HomophoneOpens()
@@ -267,7 +276,7 @@ internal ref partial struct SpokenNumber(IReadOnlyList<Token> tokens, NumberVoca
         }
 
         var first = at == 0 || tokens[at - 1].EndsClause || words.Find(tokens[at - 1]) is not null;
-        return Nought(at + 1) && Digit(at + 2, true) is not null
+        return (Nought(at + 1) && Digit(at + 2, true) is not null) || ((first || Part(at) is { Value: 8 or 1 }) && DecimalFollows())
             ? true
             : first && Part(at) is { Value: 8 or 1 } && Part(at + 1)?.Part is NumberPart.Teen or NumberPart.Tens;
     }

@@ -1,7 +1,7 @@
 namespace Assistant.Dialogue.Understanding.Text;
 
 /// <summary>
-/// Cuts a message into words, numbers and signs. Letters are lower-cased, apostrophes dropped ("don't" is "dont"), hyphens
+/// Cuts a message into words, numbers and signs. Letters are lower-cased, apostrophes dropped ("don't" is "dont", but "head's" is "head is"), hyphens
 /// between letters are spaces, and letters part from digits ("10psi", "2lb6oz", "R448A").
 /// </summary>
 internal static class Tokenizer
@@ -28,7 +28,16 @@ internal static class Tokenizer
             var token = Next(text, i, space, words);
             if (token is { } found)
             {
-                tokens.Add(found);
+                if (found.Kind == TokenKind.Word && words.Closed && EndsInApostropheS(text, found) && !words.KeepsItsS(found.Word))
+                {
+                    tokens.Add(Word(text, found.Start, found.End - 2, space, words));
+                    tokens.Add(new(TokenKind.Word, words.Is, found.End - 2, found.End, false));
+                }
+                else
+                {
+                    tokens.Add(found);
+                }
+
                 space = false;
                 i = found.End;
             }
@@ -48,7 +57,7 @@ internal static class Tokenizer
         var c = text[at];
         if (IsLetter(c))
         {
-            return Word(text, at, space, words);
+            return Word(text, at, text.Length, space, words);
         }
 
         if (char.IsAsciiDigit(c) || (c == '.' && IsDigitAt(text, at + 1) && !IsDigitAt(text, at - 1)))
@@ -81,14 +90,18 @@ internal static class Tokenizer
         };
     }
 
-    private static Token Word(string text, int at, bool space, WordTable words)
+    // "the head's two ten" is the head is; "it's" and its like stand whole in the lexicon.
+    private static bool EndsInApostropheS(string text, Token word) =>
+        word.End - word.Start > 2 && text[word.End - 1] is 's' or 'S' && text[word.End - 2] is '\'' or '’';
+
+    private static Token Word(string text, int at, int end, bool space, WordTable words)
     {
         Span<char> letters = stackalloc char[24];
         var (length, i) = (0, at);
-        for (; i < text.Length; i++)
+        for (; i < end; i++)
         {
             var c = text[i];
-            if (c is '\'' or '’' && i + 1 < text.Length && IsLetter(text[i + 1]))
+            if (c is '\'' or '’' && i + 1 < end && IsLetter(text[i + 1]))
             {
                 continue;
             }
@@ -123,7 +136,8 @@ internal static class Tokenizer
             return new(TokenKind.Clock, -1, at, AfterClock(text, end), space);
         }
 
-        var (value, form) = TypedNumber.Read(text.AsSpan(at, end - at));
+        // "seve.5" is no half: what stands before the point was meant to be a number.
+        var (value, form) = text[at] == '.' && IsLetterAt(text, at - 1) ? (0, NumberForm.Malformed) : TypedNumber.Read(text.AsSpan(at, end - at));
         return new(TokenKind.Number, -1, at, end, space, value, form);
     }
 

@@ -5,8 +5,15 @@ internal sealed class WordTable
 {
     private readonly Dictionary<string, int> numbers = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int>.AlternateLookup<ReadOnlySpan<char>> bySpan;
+    private readonly HashSet<int> contractions = [];
 
-    public WordTable() => bySpan = numbers.GetAlternateLookup<ReadOnlySpan<char>>();
+    public WordTable()
+    {
+        bySpan = numbers.GetAlternateLookup<ReadOnlySpan<char>>();
+        Is = NumberOf("is");
+    }
+
+    public int Is { get; }
 
     /// <summary>Set once the lexicon is complete: from then on unknown words stay unknown, and reading is safe from several threads.</summary>
     public bool Closed { get; set; }
@@ -27,4 +34,9 @@ internal sealed class WordTable
         bySpan[word] = numbers.Count;
         return numbers.Count - 1;
     }
+
+    /// <summary>Whether an apostrophe and s at its end belong to the word ("it's", "what's") and are not an "is" of their own ("head's").</summary>
+    public bool KeepsItsS(int word) => contractions.Contains(word);
+
+    public void KeepItsS(int word) => contractions.Add(word);
 }
