@@ -29,7 +29,7 @@ public class DemoCallTests(Phone phone)
         await TabToAsync(page, page.Locator("#report-html"));
         await Phone.ShootAsync(page, "more");
         var report = await page.Context.RunAndWaitForPageAsync(() => page.Keyboard.PressAsync("Enter"));
-        await Assertions.Expect(report.Locator("body")).ToContainTextAsync("Invented village creamery");
+        await Assertions.Expect(report.Locator("body")).ToContainTextAsync("Cheese room (invented)");
         await Phone.ShootAsync(report, "report");
         await report.CloseAsync();
         await page.Keyboard.PressAsync("Escape");

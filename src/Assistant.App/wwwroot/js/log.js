@@ -1,5 +1,8 @@
 // The conversation as it was said: the technician's words on the right, the answer below, a caution in its own striped field.
-import { byId, make } from "./dom.js";
+import { byId, make, show, unitName } from "./dom.js";
+
+/** "9 degC" as it is written by hand: 9 °C. */
+const written = text => text.replace(/ (degC|degF)$/, (_, unit) => ` ${unitName(unit)}`);
 
 function caution({ text }) {
   return make("p", { className: "caution" }, make("span", { className: "unseen", textContent: "Caution: " }), text);
@@ -18,6 +21,14 @@ export class Log {
   #list = byId("log");
   #last = null;
 
+  constructor() {
+    // The dock below grows and shrinks with its question; what was said last stays in view.
+    const room = byId("conversation");
+    new ResizeObserver(() => this.end()).observe(room);
+    room.addEventListener("scroll", () => this.#markRest());
+    byId("read-on").addEventListener("click", () => room.scrollBy(0, room.clientHeight * 0.7));
+  }
+
   clear() {
     this.#list.replaceChildren();
     this.#last = null;
@@ -28,7 +39,7 @@ export class Log {
     const item = make("div", { className: waiting ? "heard waiting" : "heard" });
     item.dataset.id = entry.id;
     if (entry.by) item.append(make("span", { className: "unseen", textContent: `${entry.by}: ` }));
-    item.append(entry.text ?? entry.caption ?? "picture");
+    item.append(written(entry.text || entry.caption || "Picture"));
     if (entry.image) item.append(make("img", { src: entry.image, alt: entry.caption || "Picture" }));
     if (waiting) item.append(make("span", { className: "note", textContent: "not sent yet" }));
     this.#list.append(item);
@@ -59,9 +70,21 @@ export class Log {
     this.end();
   }
 
+  /** Scrolls to the end, but not past the beginning of the last answer: a long one is read from its start. */
   end() {
     const room = byId("conversation");
-    room.scrollTop = room.scrollHeight;
+    const verdict = byId("verdict").offsetHeight;
+    const last = this.#last?.item === this.#list.lastElementChild ? this.#last.item : null;
+    const start = last ? last.offsetTop - room.offsetTop - verdict - 8 : Infinity;
+    room.scrollTop = Math.min(room.scrollHeight - room.clientHeight, start);
+    this.#markRest();
+  }
+
+  /** A caution or a number under the edge must not be missed. */
+  #markRest() {
+    const room = byId("conversation");
+    const { bottom } = this.#list.getBoundingClientRect();
+    show(byId("read-on"), bottom > room.getBoundingClientRect().bottom + 4);
   }
 
   #find(id) {

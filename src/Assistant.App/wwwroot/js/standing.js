@@ -13,26 +13,23 @@ function fault(verdict) {
   ];
 }
 
+/** The leading fault once it is likely or established; what is only possible stands with the readings. */
 export function showVerdict(verdicts) {
   const field = byId("verdict");
   const wasOpen = field.querySelector("details")?.open ?? false;
-  const [first, ...others] = verdicts.filter(v => v.code !== "not-enough-evidence");
-  if (!first) {
+  const [first, ...others] = verdicts;
+  if (!first || first.standing === "possible") {
     field.replaceChildren();
     return;
   }
-  const details = make("details", { open: wasOpen },
-    make("summary", {}, ...fault(first)),
+  const grounds = make("div", { className: "grounds", tabIndex: 0 },
     ...reasons("Because", first.because),
-    ...reasons("Against it", first.against));
-  if (others.length > 0) {
-    details.append(make("h3", { textContent: "Not excluded either" }),
-      make("ul", {}, ...others.map(v => make("li", { textContent: `${v.name}: ${v.standing}` }))));
-  }
-  field.replaceChildren(details);
+    ...reasons("Against it", first.against),
+    ...reasons("Not excluded either", others.map(v => `${v.name}: ${v.standing}`)));
+  field.replaceChildren(make("details", { open: wasOpen }, make("summary", {}, ...fault(first)), grounds));
 }
 
-export function showReadings(readings) {
+export function showReadings(readings, verdicts) {
   byId("readings-count").textContent = readings.length > 0 ? String(readings.length) : "";
   const list = byId("readings-list");
   if (readings.length === 0) {
@@ -43,6 +40,8 @@ export function showReadings(readings) {
   list.replaceChildren(...[...places].map(([place, here]) => make("section", { className: "places" },
     make("h3", { textContent: place }),
     make("dl", {}, ...here.flatMap(entry)))));
+  list.append(make("section", { className: "places" },
+    ...reasons("What it may be, as far as this goes", verdicts.map(v => `${v.name}: ${v.standing}`))));
 }
 
 function entry(reading) {

@@ -105,11 +105,12 @@ export class VisitScreen {
     byId("report-html").href = `/visits/${encodeURIComponent(this.#id)}/report.html`;
     byId("report-pdf").href = `/visits/${encodeURIComponent(this.#id)}/report.pdf`;
     byId("ask").textContent = view.reply.ask ?? "";
+    byId("ask").classList.toggle("long", (view.reply.ask ?? "").length > 90);
     byId("ask").dataset.asked = view.reply.asked ?? "";
     this.#choices(view.reply.choices);
     this.#pad.ask(view.reply.units);
     showVerdict(view.verdicts);
-    showReadings(view.readings);
+    showReadings(view.readings, view.verdicts);
     this.#log.end();
     if (getComputedStyle(byId("conversation")).overflowY === "visible") byId("dock").scrollIntoView({ block: "end" });
   }
