@@ -20,6 +20,12 @@ internal static class EventJson
     /// <summary>The stored kind of <see cref="VisitClosed"/>.</summary>
     public const string VisitClosedKind = "visit-closed";
 
+    /// <summary>The stored kind of <see cref="CylinderUsed"/>.</summary>
+    public const string CylinderUsedKind = "cylinder-used";
+
+    /// <summary>The stored kind of <see cref="EventWithdrawn"/>.</summary>
+    public const string EventWithdrawnKind = "event-withdrawn";
+
     private const string Discriminator = "kind";
 
     public static JsonSerializerOptions Options { get; } = new()

@@ -1,11 +1,16 @@
+using System.Collections.Immutable;
 using Assistant.Dialogue.Visits;
 using Assistant.Records.Assets;
+using Assistant.Records.Cylinders;
 using Assistant.Records.Log;
 using Assistant.Records.Pictures;
 using Assistant.Records.Reports.Model;
 using Assistant.Records.Storage;
+using Assistant.Trade.Facts;
+using Assistant.Trade.Quantities;
 using Assistant.Trade.Refrigerants;
 using Microsoft.EntityFrameworkCore;
+using UnitsNet;
 
 namespace Assistant.Records.Reports;
 
@@ -13,6 +18,7 @@ namespace Assistant.Records.Reports;
 public sealed class VisitReportReader(EventLog log, PictureStore pictures)
 {
     private readonly AssetStore assets = new(log.Database);
+    private readonly CylinderBookReader cylinders = new(log.Database);
 
     /// <returns>The report, or null where there is no such visit.</returns>
     public async Task<VisitReport?> ReadAsync(string visitId, CancellationToken cancellation = default)
@@ -37,9 +43,33 @@ public sealed class VisitReportReader(EventLog log, PictureStore pictures)
             }
         }
 
-        return VisitReportBuilder.Build(
+        var report = VisitReportBuilder.Build(
             visitId, events, asset?.Unit, taken => Of(taken, kept.GetValueOrDefault(taken.PictureId)),
             new(RefrigerantLibrary.DataVersion, events.Length, Convert.ToHexStringLower(head)));
+        return await WithRefrigerantAsync(report, events, asset, cancellation);
+    }
+
+    /// <summary>The cylinders' accounts and the leak rate as they stood at the visit's last word: printed again later, they are the same.</summary>
+    private async Task<VisitReport> WithRefrigerantAsync(VisitReport report, ImmutableArray<VisitEvent> events, Asset? asset, CancellationToken cancellation)
+    {
+        var last = events.Max(e => e.At);
+        var uses = await cylinders.UsesAsync(last, cancellation);
+        var balances = CylinderBook.Of(uses).Ledger.Balances();
+        var tags = report.Cylinders.Select(c => c.Tag).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var facts = VisitState.Fold(events).Facts;
+        var charge = facts.Quantity(FactCatalogue.FullCharge, Dimension.Mass) is { } kilograms ? Mass.FromKilograms(kilograms) : (Mass?)null;
+        return report with
+        {
+            Balances = balances with
+            {
+                Cylinders = balances.Cylinders.RemoveRange(balances.Cylinders.Keys.Where(tag => !tags.Contains(tag))),
+                Gaps = [.. balances.Gaps.Where(g => tags.Contains(g.Tag))],
+                Mixes = [.. balances.Mixes.Where(m => tags.Contains(m.Tag))],
+            },
+            Leak = asset is null
+                ? null
+                : LeakAccount.Of(asset, charge, RefrigerantLibrary.Find(facts.Word(FactCatalogue.Refrigerant)), uses, report.Units, DateOnly.FromDateTime(last.DateTime)),
+        };
     }
 
     private static ReportedPicture Of(PictureTaken taken, EncodedPicture? kept) =>

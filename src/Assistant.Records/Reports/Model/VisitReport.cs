@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Assistant.Dialogue.Visits;
 using Assistant.Records.Readings;
+using Assistant.Trade.Ledgers;
 using Assistant.Trade.Quantities;
 using Assistant.Trade.Sums;
 
@@ -34,7 +35,14 @@ public sealed record VisitReport(
     ImmutableArray<MessageHeard> Messages,
     RefrigerationCycle? Measured,
     RefrigerationCycle? Designed,
-    ReportBasis Basis);
+    ReportBasis Basis)
+{
+    /// <summary>The accounts of the cylinders used on this visit, over all visits up to its last word.</summary>
+    public LedgerBalances? Balances { get; init; }
+
+    /// <summary>The equipment's leak rate, or null where charge or additions are not known.</summary>
+    public LeakAccount? Leak { get; init; }
+}
 
 /// <summary>A picture of the visit; without content where it is no longer kept.</summary>
 /// <param name="Width">In pixels.</param>

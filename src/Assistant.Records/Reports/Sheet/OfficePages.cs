@@ -20,7 +20,7 @@ internal sealed class OfficePages(VisitReport report, ReportWords words)
             (words["opened"], SheetTimes.Full(report.OpenedAt)),
         ]);
 
-        foreach (var block in Verdicts().Concat(Readings()).Concat(Refrigerant()).Concat(Cycle()).Concat(Cautions()).Concat(Pictures()).Concat(Messages()))
+        foreach (var block in Verdicts().Concat(Readings()).Concat(new RefrigerantPages(report, words).Blocks()).Concat(Cycle()).Concat(Cautions()).Concat(Pictures()).Concat(Messages()))
         {
             yield return block;
         }
@@ -53,22 +53,6 @@ internal sealed class OfficePages(VisitReport report, ReportWords words)
     private LoggedReading? Correction(LoggedReading withdrawn) => report.Readings.FirstOrDefault(r =>
         r.Fact == withdrawn.Fact && r.Number > withdrawn.WithdrawnBy && r.IsStanding);
 
-    private IEnumerable<SheetBlock> Refrigerant()
-    {
-        yield return new Heading(2, words["refrigerant"]);
-        yield return report.Cylinders.IsEmpty
-            ? new Paragraph(words["no-cylinders"])
-            : new Table(
-                [Column("time", 2), Column("cylinder", 3), Column("way", 4), Column("before", 3), Column("after", 3), Column("amount", 3), Column("by", 3)],
-                [
-                    .. report.Cylinders.Select(c => new Row(
-                    [
-                        times.Short(c.At), $"{c.Tag}, {c.Refrigerant}", words[$"way.{c.Purpose}"], Mass(c.GrossBeforeGrams), Mass(c.GrossAfterGrams),
-                        Mass(Math.Abs(c.GrossAfterGrams - c.GrossBeforeGrams)), c.By,
-                    ])),
-                ]);
-    }
-
     private IEnumerable<SheetBlock> Cycle()
     {
         if (report.Measured is not { } measured)
@@ -98,6 +82,4 @@ internal sealed class OfficePages(VisitReport report, ReportWords words)
         count == 0 ? [] : [new Heading(2, words[heading]), block()];
 
     private Column Column(string key, int share) => new(words[$"column.{key}"], share);
-
-    private string Mass(long grams) => ReportWords.Mass(grams, report.Units);
 }

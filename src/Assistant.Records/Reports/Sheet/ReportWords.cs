@@ -24,6 +24,9 @@ public sealed class ReportWords(PhraseBook phrases)
         return phrases.Say($"report.{key}", UnitSystem.Us, filled).Full;
     }
 
+    /// <summary>What the ledger or a rule says, in the site's units.</summary>
+    public string Say(Reason reason, UnitSystem units) => phrases.Say(reason, units).Full;
+
     /// <summary>A fact by its name: "Suction pressure".</summary>
     public string Fact(string fact) => Sentence(Word(fact));
 
