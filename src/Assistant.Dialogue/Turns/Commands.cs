@@ -8,6 +8,7 @@ namespace Assistant.Dialogue.Turns;
 internal sealed partial class Commands(PhraseBook book, WalkGuide guide)
 {
     private readonly Undoer undoer = new(book);
+    private readonly HandoverTeller handover = new(book);
     private readonly StatusTeller status = new(book);
 
     public Turn Obey(TurnDraft draft, string command, string text)
@@ -48,6 +49,7 @@ internal sealed partial class Commands(PhraseBook book, WalkGuide guide)
                 var to = Name().Match(text) is { Success: true } match ? match.Groups["name"].Value : book.Say("command.handover-somebody", draft.State.Units).Full;
                 draft.Emit(new HandedOver(to) { At = draft.At, By = draft.By });
                 draft.Say("command.handed-over", ("person", to));
+                draft.Say(handover.Tell(draft.State, guide.Leader(draft.State)));
                 break;
             case "more":
                 guide.TellMore(draft);

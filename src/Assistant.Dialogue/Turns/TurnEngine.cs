@@ -20,6 +20,7 @@ public sealed class TurnEngine : ITurnEngine
     private readonly FactTaker taker;
     private readonly Commands commands;
     private readonly WalkGuide guide;
+    private readonly HandoverTeller handover;
 
     public TurnEngine(PhraseBook book, ShortWords words, WalkDefinition walk, Understand understand, Assess assess, AnswerQuestion answer)
     {
@@ -28,6 +29,7 @@ public sealed class TurnEngine : ITurnEngine
         taker = new(book, assess);
         guide = new(book, new(walk), taker, assess);
         commands = new(book, guide);
+        handover = new(book);
     }
 
     public Turn Open(VisitOpened opened)
@@ -44,6 +46,11 @@ public sealed class TurnEngine : ITurnEngine
 
         draft.Emit(new WalkStarted(guide.Walk.Name) { At = opened.At, By = opened.By });
         Greet(draft);
+        foreach (var line in handover.Before(draft.State))
+        {
+            draft.Say(line);
+        }
+
         return guide.Finish(draft, null);
     }
 
@@ -65,6 +72,12 @@ public sealed class TurnEngine : ITurnEngine
         if ((Pending(draft, plain) ?? Step(draft, plain)) is { } settled)
         {
             return settled;
+        }
+
+        if (LeakTaker.PlaceIn(message.Text) is { } leak)
+        {
+            LeakTaker.Take(draft, leak);
+            return guide.Finish(draft, null);
         }
 
         var context = new UnderstandingContext(Expected(state) ?? guide.NextFact(state), state.Units);

@@ -52,6 +52,11 @@ internal sealed class Undoer(PhraseBook book)
             draft.Say("command.undone-skip");
         }
 
+        foreach (var (_, place) in before.Leaks.Where(l => !after.Leaks.Contains(l)))
+        {
+            draft.Say("leak.undone", ("place", place));
+        }
+
         foreach (var value in before.Facts.Values.OrderBy(v => v.Fact.Name, StringComparer.Ordinal))
         {
             var now = after.Facts.Find(value.Fact);

@@ -32,6 +32,7 @@ namespace Assistant.Dialogue.Visits;
 [JsonDerivedType(typeof(VisitClosed), "visit-closed")]
 [JsonDerivedType(typeof(PersonErased), "person-erased")]
 [JsonDerivedType(typeof(CylinderUsed), "cylinder-used")]
+[JsonDerivedType(typeof(LeakFound), "leak-found")]
 public abstract record VisitEvent
 {
     /// <summary>When it happened, by the clock of the one who recorded it.</summary>
@@ -47,7 +48,29 @@ public abstract record VisitEvent
 }
 
 /// <summary>A visit begins: where, and what is known of the unit from its record (fact name to text as a person would write it).</summary>
-public sealed record VisitOpened(string Site, string? AssetId, string Units, ImmutableDictionary<string, string> KnownFacts) : VisitEvent;
+public sealed record VisitOpened(string Site, string? AssetId, string Units, ImmutableDictionary<string, string> KnownFacts) : VisitEvent
+{
+    /// <summary>What people call the equipment, or null.</summary>
+    public string? Unit { get; init; }
+
+    /// <summary>How the visit before left the equipment, or null where there was none.</summary>
+    public VisitBefore? Before { get; init; }
+}
+
+/// <summary>How an earlier visit left the equipment: codes and places only, nobody's words.</summary>
+/// <param name="Fault">The last verdict's fault, or null.</param>
+/// <param name="Standing">Its standing, or null.</param>
+/// <param name="Mended">The faults put right.</param>
+/// <param name="FollowUps">The days something was left to be done by.</param>
+/// <param name="Leaks">Every leak found on the equipment on any earlier visit, oldest first.</param>
+public sealed record VisitBefore(
+    DateOnly On, string? Fault, string? Standing, ImmutableArray<string> Mended, ImmutableArray<DateOnly> FollowUps, ImmutableArray<EarlierLeak> Leaks);
+
+/// <summary>A leak found on an earlier visit.</summary>
+public sealed record EarlierLeak(string Place, DateOnly On);
+
+/// <summary>A leak was found. Its place belongs to the equipment and stays on record when a person is erased.</summary>
+public sealed record LeakFound(string Place) : VisitEvent;
 
 /// <summary>A message as it was said or typed.</summary>
 public sealed record MessageHeard(string MessageId, string Channel, [property: Personal] string Text) : VisitEvent;

@@ -65,6 +65,15 @@ public sealed record VisitState
     /// <summary>Who has the visit now, where it was handed over.</summary>
     public string? HandedTo { get; init; }
 
+    /// <summary>What people call the equipment, or null.</summary>
+    public string? Unit { get; init; }
+
+    /// <summary>How the visit before left the equipment, or null.</summary>
+    public VisitBefore? Before { get; init; }
+
+    /// <summary>The leaks found on this visit, with the event that said so.</summary>
+    public ImmutableList<(int Number, string Place)> Leaks { get; init; } = [];
+
     public ImmutableList<GivenVerdict> Verdicts { get; init; } = [];
 
     public ImmutableHashSet<GivenCaution> Cautions { get; init; } = [];

@@ -40,4 +40,11 @@ public sealed record PastVisit(
     DateTimeOffset? ClosedAt,
     Dialogue.Visits.VerdictGiven? Verdict,
     ImmutableArray<LoggedReading> Readings,
-    ImmutableArray<Dialogue.Visits.FollowUpNoted> FollowUps);
+    ImmutableArray<Dialogue.Visits.FollowUpNoted> FollowUps)
+{
+    /// <summary>The faults put right.</summary>
+    public ImmutableArray<string> Mended { get; init; } = [];
+
+    /// <summary>The leaks found.</summary>
+    public ImmutableArray<Dialogue.Visits.LeakFound> Leaks { get; init; } = [];
+}

@@ -38,7 +38,11 @@ public sealed class AssetHistoryReader(EventLog log)
     {
         var withdrawn = VisitReadings.Withdrawals(events);
         var standing = events.Where(e => !withdrawn.ContainsKey(e.Number)).ToList();
-        return new(row.Id, row.OpenedAt, row.ClosedAt, standing.OfType<VerdictGiven>().LastOrDefault(), VisitReadings.Of(events), [.. standing.OfType<FollowUpNoted>()]);
+        return new(row.Id, row.OpenedAt, row.ClosedAt, standing.OfType<VerdictGiven>().LastOrDefault(), VisitReadings.Of(events), [.. standing.OfType<FollowUpNoted>()])
+        {
+            Mended = [.. standing.OfType<FaultMended>().Select(m => m.Fault).Distinct()],
+            Leaks = [.. standing.OfType<LeakFound>()],
+        };
     }
 
     private static ImmutableArray<DetailChange> Changes(List<AssetFactRow> facts)

@@ -11,6 +11,7 @@ namespace Assistant.Records.Conversations;
 internal sealed class VisitOpener(EventLog log, ConversationOptions options)
 {
     private readonly AssetStore assets = new(log.Database);
+    private readonly AssetHistoryReader histories = new(log);
 
     /// <exception cref="RecordsException">There is no such asset.</exception>
     public async Task<VisitOpened> FirstEventAsync(VisitRequest request, CancellationToken cancellation)
@@ -23,8 +24,30 @@ internal sealed class VisitOpener(EventLog log, ConversationOptions options)
             request.Site ?? asset?.Site ?? options.UnnamedSite,
             asset?.Id,
             request.Units == UnitSystem.Metric ? "metric" : "us",
-            known) { At = request.At, By = request.Person };
+            known)
+        {
+            At = request.At,
+            By = request.Person,
+            Unit = asset?.Unit,
+            Before = asset is null ? null : await BeforeAsync(asset.Id, request.At, cancellation),
+        };
     }
+
+    private async Task<VisitBefore?> BeforeAsync(string assetId, DateTimeOffset at, CancellationToken cancellation)
+    {
+        var visits = (await histories.ReadAsync(assetId, cancellation: cancellation))?.Visits.Where(v => v.OpenedAt <= at).ToList() ?? [];
+        return visits.FirstOrDefault() is not { } last
+            ? null
+            : new(
+                Day(last.OpenedAt),
+                last.Verdict?.Fault,
+                last.Verdict?.Standing,
+                last.Mended,
+                [.. last.FollowUps.Select(f => f.Due)],
+                [.. visits.SelectMany(v => v.Leaks).OrderBy(l => l.At).Select(l => new EarlierLeak(l.Place, Day(l.At)))]);
+    }
+
+    private static DateOnly Day(DateTimeOffset at) => DateOnly.FromDateTime(at.Date);
 
     /// <summary>The visit a message opens by itself. It takes no equipment over from an earlier visit: a wrong nameplate is worse than none.</summary>
     public VisitRequest RequestOf(InboundMessage message) =>

@@ -32,6 +32,30 @@ public class SecondVisitTests
     }
 
     [Fact]
+    public async Task A_second_visit_is_told_how_the_first_one_ended_and_where_it_leaked()
+    {
+        await using var records = await WithCoolerAsync();
+        using var service = new ConversationService(records.Log, new CountingEngine());
+        var first = await service.OpenVisitAsync(Request("c-1"));
+        await records.Log.AppendAsync(new(first.VisitId, 1,
+        [
+            new VerdictGiven("undercharge", "established", "Short of refrigerant.", []) { At = Invented.Morning, By = "Robin" },
+            new LeakFound("flare nut") { At = Invented.Morning, By = "Robin" },
+            new FaultMended("undercharge", []) { At = Invented.Morning, By = "Robin" },
+            new FollowUpNoted(new(2026, 2, 12), "check the drier") { At = Invented.Morning, By = "Robin" },
+        ]));
+
+        var second = await service.OpenVisitAsync(Request("c-2", days: 30));
+
+        var opened = Assert.IsType<VisitOpened>((await records.Log.ReadAsync(second.VisitId))[0]);
+        Assert.Equal("walk-in cooler", opened.Unit);
+        Assert.Equal((new DateOnly(2026, 1, 12), "undercharge", "established"), (opened.Before!.On, opened.Before.Fault, opened.Before.Standing));
+        Assert.Equal(["undercharge"], opened.Before.Mended);
+        Assert.Equal([new DateOnly(2026, 2, 12)], opened.Before.FollowUps);
+        Assert.Equal([new EarlierLeak("flare nut", new(2026, 1, 12))], opened.Before.Leaks);
+    }
+
+    [Fact]
     public async Task A_nameplate_value_that_was_taken_back_is_gone_from_the_record()
     {
         await using var records = await WithCoolerAsync();
