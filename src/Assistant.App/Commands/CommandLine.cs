@@ -29,5 +29,7 @@ internal static class CommandLine
         UnderstandCommand.Create(),
         SaturationCommand.Create(),
         VerifyCommand.Create(),
+        ExportCommand.Create(),
+        ImportCommand.Create(),
     };
 }

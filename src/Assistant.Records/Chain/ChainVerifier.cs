@@ -23,7 +23,7 @@ public sealed class ChainVerifier(IRecordsDatabase database)
         {
             var rows = await context.Events.AsNoTracking().Where(e => e.VisitId == visit.Id).OrderBy(e => e.Number).ToListAsync(cancellation);
             events += rows.Count;
-            if (Check(visit, rows) is { } broken)
+            if (Check(visit.Id, visit.Version, visit.HeadHash, rows) is { } broken)
             {
                 return new ChainVerdict(visits.Count, events, broken);
             }
@@ -32,27 +32,28 @@ public sealed class ChainVerifier(IRecordsDatabase database)
         return new ChainVerdict(visits.Count, events, null);
     });
 
-    private static BrokenLink? Check(Head visit, List<EventRow> rows)
+    /// <summary>The first row that does not fit, or null where all do and they end at the given head.</summary>
+    internal static BrokenLink? Check(string visitId, int version, byte[] head, IReadOnlyList<EventRow> rows)
     {
-        var hash = EventChain.Start(visit.Id);
+        var hash = EventChain.Start(visitId);
         for (var i = 0; i < rows.Count; i++)
         {
             if (WhyNot(rows[i], i + 1, hash) is { } why)
             {
-                return new(visit.Id, i + 1, why);
+                return new(visitId, i + 1, why);
             }
 
             hash = rows[i].Hash;
         }
 
-        if (rows.Count != visit.Version || !hash.AsSpan().SequenceEqual(visit.HeadHash))
+        if (rows.Count != version || !hash.AsSpan().SequenceEqual(head))
         {
-            return new(visit.Id, Math.Min(rows.Count, visit.Version) + 1, $"The log ends at event {rows.Count}, the visit says {visit.Version}: events are missing or were added.");
+            return new(visitId, Math.Min(rows.Count, version) + 1, $"The log ends at event {rows.Count}, the visit says {version}: events are missing or were added.");
         }
 
         var erased = Erasures(rows);
         return rows.FirstOrDefault(row => row.Personal is null && !erased.Contains(row.Number)) is { } unaccounted
-            ? new(visit.Id, unaccounted.Number, "Its words are gone and no erasure accounts for it.")
+            ? new(visitId, unaccounted.Number, "Its words are gone and no erasure accounts for it.")
             : null;
     }
 
@@ -76,7 +77,7 @@ public sealed class ChainVerifier(IRecordsDatabase database)
         return EventChain.HashOf(row).AsSpan().SequenceEqual(row.Hash) ? null : "Its content was changed.";
     }
 
-    private static HashSet<int> Erasures(List<EventRow> rows) =>
+    private static HashSet<int> Erasures(IEnumerable<EventRow> rows) =>
     [
         .. rows.Where(row => row.Kind == EventJson.PersonErasedKind)
             .SelectMany(row => ((PersonErased)EventJson.Read(row.Kind, row.Body, row.Personal, row.Number)).Events),

@@ -50,9 +50,9 @@ public class SecondVisitTests
         var opened = Assert.IsType<VisitOpened>((await records.Log.ReadAsync(second.VisitId))[0]);
         Assert.Equal("walk-in cooler", opened.Unit);
         Assert.Equal((new DateOnly(2026, 1, 12), "undercharge", "established"), (opened.Before!.On, opened.Before.Fault, opened.Before.Standing));
-        Assert.Equal(["undercharge"], opened.Before.Mended);
-        Assert.Equal([new DateOnly(2026, 2, 12)], opened.Before.FollowUps);
-        Assert.Equal([new EarlierLeak("flare nut", new(2026, 1, 12))], opened.Before.Leaks);
+        Assert.Equal(["undercharge"], opened.Before.Mended.ToArray());
+        Assert.Equal([new DateOnly(2026, 2, 12)], opened.Before.FollowUps.ToArray());
+        Assert.Equal([new EarlierLeak("flare nut", new(2026, 1, 12))], opened.Before.Leaks.ToArray());
     }
 
     [Fact]

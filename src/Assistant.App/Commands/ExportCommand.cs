@@ -1,0 +1,45 @@
+using System.CommandLine;
+using Assistant.App.Hosting;
+using Assistant.Records.Conversations;
+using Assistant.Records.Exchange;
+using Assistant.Records.Signing;
+using Assistant.Records.Storage.Sqlite;
+
+namespace Assistant.App.Commands;
+
+/// <summary><c>export</c>: a visit as one file that another installation verifies.</summary>
+internal static class ExportCommand
+{
+    private static readonly Argument<string> Visit = new("VISIT") { Description = "The visit's id; \"last\" is the one opened last." };
+    private static readonly Option<string> Out = new("--out") { Description = "File to write.", HelpName = "FILE", Required = true };
+    private static readonly Option<string?> Data = Options.Data();
+
+    public static Command Create()
+    {
+        var command = new Command("export", "Write a visit as one file: its log, its pictures, its equipment.") { Visit, Out, Data };
+        command.SetWork(RunAsync);
+        return command;
+    }
+
+    private static async Task RunAsync(ParseResult arguments, CancellationToken cancellation)
+    {
+        var data = DataFolder.Existing(arguments.GetValue(Data));
+        var database = new SqliteRecords(data.Database);
+        await database.OpenAsync(cancellation);
+        var asked = arguments.GetRequiredValue(Visit);
+        var visit = asked == "last" ? await new OpenVisits(database).LastAsync(cancellation) : asked;
+        var content = (visit is null ? null : await new VisitExporter(database, SigningKey.Open(data.Path)).ExportAsync(visit, cancellation))
+            ?? throw new CommandFailure($"There is no visit {asked} in the records of {data.Path}.");
+        var file = arguments.GetRequiredValue(Out);
+        try
+        {
+            await File.WriteAllBytesAsync(file, content, cancellation);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            throw new CommandFailure($"{file} can not be written ({failure.Message.TrimEnd('.')}).");
+        }
+
+        Console.WriteLine($"Visit {visit}: written to {file}. It holds people's names and words; give it only to whom they concern.");
+    }
+}

@@ -1,0 +1,100 @@
+using Assistant.Records.Chain;
+using Assistant.Records.Signing;
+using Assistant.Records.Storage;
+using Assistant.Records.Tests.Support;
+
+namespace Assistant.Records.Tests.Signing;
+
+public sealed class SigningTests : IDisposable
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("coldwalk-").FullName;
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    [Fact]
+    public void The_key_is_made_once_for_its_owner_alone_and_refused_where_others_may_read_it()
+    {
+        var signature = SigningKey.Open(folder).Sign("p", "text");
+        Assert.True(SigningKey.Open(folder).Fits("p", "text", signature));
+        Assert.False(SigningKey.Open(folder).Fits("q", "text", signature));
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        var path = Path.Combine(folder, "signing.key");
+        Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(path));
+        File.SetUnixFileMode(path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.GroupRead);
+        Assert.Contains("mode to 600", Assert.Throws<RecordsException>(() => SigningKey.Open(folder)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_tail_that_was_cut_off_fits_the_chain_and_is_shown_by_the_signed_head()
+    {
+        await using var records = await TemporaryRecords.OpenAsync();
+        await records.Log.AppendAsync(Invented.FirstAppend("v-1"));
+        await records.Log.AppendAsync(new("v-1", 1, [Invented.Heard("one"), Invented.Heard("two")]));
+        var witness = new HeadWitness(records.Database, SigningKey.Open(folder));
+        var head = (await witness.SignAsync("v-1"))!;
+        Assert.Null(await witness.CheckAsync(head));
+
+        records.Tamper("DELETE FROM events WHERE number = 3; UPDATE visits SET version = 2, head_hash = (SELECT hash FROM events WHERE number = 2)");
+
+        Assert.True((await new ChainVerifier(records.Database).VerifyAsync()).Holds);
+        var broken = await witness.CheckAsync(head);
+        Assert.Equal(3, broken!.Number);
+        Assert.Contains("its end was cut off", broken.Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_log_that_went_on_still_fits_and_a_head_that_was_changed_does_not()
+    {
+        await using var records = await TemporaryRecords.OpenAsync();
+        await records.Log.AppendAsync(Invented.FirstAppend("v-1"));
+        var witness = new HeadWitness(records.Database, SigningKey.Open(folder));
+        var head = (await witness.SignAsync("v-1"))!;
+        await records.Log.AppendAsync(new("v-1", 1, [Invented.Heard("one")]));
+
+        Assert.Null(await witness.CheckAsync(head));
+        Assert.Contains("not signed", (await witness.CheckAsync(head with { Version = 0 }))!.Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_link_holds_until_it_expires()
+    {
+        var clock = new SteppingClock(Invented.Morning);
+        var link = new ReportLink(SigningKey.Open(folder), clock);
+        var token = link.Mint("v-1", TimeSpan.FromHours(1));
+
+        Assert.Equal(new LinkVerdict(LinkStanding.Holds, "v-1"), link.Check(token));
+        clock.Now += TimeSpan.FromMinutes(59);
+        Assert.Equal(LinkStanding.Holds, link.Check(token).Standing);
+        clock.Now += TimeSpan.FromMinutes(1);
+        Assert.Equal(new LinkVerdict(LinkStanding.Expired, null), link.Check(token));
+    }
+
+    [Fact]
+    public void A_link_changed_in_any_character_opens_nothing()
+    {
+        var link = new ReportLink(SigningKey.Open(folder), new SteppingClock(Invented.Morning));
+        var token = link.Mint("v-1", TimeSpan.FromHours(1));
+
+        // The last character of a signature of 32 bytes holds two bits that say nothing.
+        Assert.All(Enumerable.Range(0, token.Length - 1), i =>
+            Assert.NotEqual(LinkStanding.Holds, link.Check(token[..i] + (token[i] == '1' ? '2' : '1') + token[(i + 1)..]).Standing));
+        Assert.All(["", "..", "v-1", new string('x', 10_000)], text => Assert.Equal(LinkStanding.Unknown, link.Check(text).Standing));
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(91)]
+    public void A_link_holds_for_some_time_and_not_for_ever(int days) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => new ReportLink(SigningKey.Open(folder), new SteppingClock(Invented.Morning)).Mint("v-1", TimeSpan.FromDays(days)));
+
+    private sealed class SteppingClock(DateTimeOffset now) : TimeProvider
+    {
+        public DateTimeOffset Now { get; set; } = now;
+
+        public override DateTimeOffset GetUtcNow() => Now;
+    }
+}
