@@ -50,5 +50,5 @@ internal readonly record struct Weighing(FaultRule Rule, double Misfit, int Supp
     // It fits, and would not fit a sound plant; or it is one of the fault's proofs and fits.
     private static bool IsSign(in Expectation expectation, Measure measure) =>
         measure.IsKnown && !expectation.IsNeutral && expectation.Misfit(measure) < 1
-        && (expectation.IsProof || (Healthy.Of(expectation.Symptom) is { } healthy && healthy.Misfit(measure) >= 1));
+        && (Healthy.Of(expectation.Symptom) is not { } healthy ? expectation.IsProof : healthy.Misfit(measure) >= 1 || (expectation.IsProof && expectation.HoldsBeyondError(measure)));
 }

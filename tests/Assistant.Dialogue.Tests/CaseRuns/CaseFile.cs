@@ -8,8 +8,13 @@ namespace Assistant.Dialogue.Tests.CaseRuns;
 /// <summary>The computed fault cases, their texts read as answers to the facts they stand under.</summary>
 internal static class CaseFile
 {
-    public static IReadOnlyList<FaultCase> Cases { get; } =
-        [.. File.ReadLines(Path.Combine(LexiconFiles.Root, "tests", "data", "cases", "public.jsonl")).Where(l => l.Length > 0).Select(Read)];
+    public static IReadOnlyList<FaultCase> Cases { get; } = Of("public.jsonl");
+
+    /// <summary>Cases written by hand, by somebody who had not seen the rules.</summary>
+    public static IReadOnlyList<FaultCase> Hand { get; } = Of("hand.jsonl");
+
+    private static IReadOnlyList<FaultCase> Of(string name) =>
+        [.. File.ReadLines(Path.Combine(LexiconFiles.Root, "tests", "data", "cases", name)).Where(l => l.Length > 0).Select(Read)];
 
     private static FaultCase Read(string line)
     {
@@ -32,8 +37,14 @@ internal static class CaseFile
             }
         }
 
-        return new(root.GetProperty("id").GetString()!, root.GetProperty("truth").GetString()!, FactSet.Of(values), unread);
+        string[] accepted = root.TryGetProperty("accept", out var others) ? [.. others.EnumerateArray().Select(o => o.GetString()!)] : [];
+        return new(root.GetProperty("id").GetString()!, root.GetProperty("truth").GetString()!, FactSet.Of(values), unread) { Accepted = accepted };
     }
 }
 
-internal sealed record FaultCase(string Id, string Truth, FactSet Facts, IReadOnlyList<string> Unread);
+internal sealed record FaultCase(string Id, string Truth, FactSet Facts, IReadOnlyList<string> Unread)
+{
+    public IReadOnlyList<string> Accepted { get; init; } = [];
+
+    public bool Is(string code) => code == Truth || Accepted.Contains(code);
+}

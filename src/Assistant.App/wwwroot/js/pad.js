@@ -36,7 +36,7 @@ export class Pad {
   text() {
     const text = this.field.value.trim();
     const unit = document.querySelector("#units input:checked")?.value;
-    return this.#units.length > 0 && unit && bareNumber.test(text) ? `${text} ${unit}` : text;
+    return this.#units.length > 0 && unit && bareNumber.test(text) ? `${text} ${unit.startsWith("deg") ? unitName(unit) : unit}` : text;
   }
 
   clear() {

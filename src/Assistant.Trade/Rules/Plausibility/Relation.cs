@@ -51,7 +51,8 @@ internal readonly record struct Relation(Witness One, Witness Other, double Leas
         Running(LiquidBubble, LiquidLine, -2.5, 42),
         Running(LiquidLine, Ambient, -6, 60),
         Running(LiquidLine, DrierInlet, -3, 3),
-        Running(CondenserOutlet, LiquidLine, -4, 20),
+        // A head pressure valve mixes hot gas into cold liquid on this stretch.
+        Running(CondenserOutlet, LiquidLine, -45, 20),
         Running(DrierInlet, DrierOutlet, -2.2, 24),
         Running(LiquidLine, DrierOutlet, -3, 25),
         Running(LiquidLine, LiquidAtCoil, -6, 30),
