@@ -2,9 +2,12 @@ using Assistant.Trade.Rules.Evidence;
 
 namespace Assistant.Trade.Rules;
 
-/// <summary>The faults something speaks for, the best fitting first, ties in the contract's order.</summary>
+/// <summary>The faults something speaks for, the best fitting first; of equals the proven one, then in the contract's order.</summary>
 internal static class Ranking
 {
+    /// <summary>One error, squared: a difference that instruments alone may make.</summary>
+    private const double OneError = 1;
+
     public static ReadOnlySpan<Weighing> Of(SymptomTable table)
     {
         var weighings = new Weighing[FaultRules.All.Length];
@@ -20,7 +23,28 @@ internal static class Ranking
         }
 
         Array.Sort(weighings, 0, count, BestFirst.Instance);
+        PutSoundFirst(weighings.AsSpan(0, count));
         return weighings.AsSpan(0, count);
+    }
+
+    // A fault none of whose signs lies outside what a sound plant shows does not stand before the sound plant, unless it fits better by more than an error.
+    private static void PutSoundFirst(Span<Weighing> sorted)
+    {
+        var sound = 0;
+        while (sound < sorted.Length && sorted[sound].Rule.Code != FaultCode.NoFault)
+        {
+            sound++;
+        }
+
+        if (sound == sorted.Length || sorted[sound].IsContradicted)
+        {
+            return;
+        }
+
+        for (; sound > 0 && !sorted[sound - 1].IsOtherThanSound && sorted[sound].Misfit - sorted[sound - 1].Misfit < OneError; sound--)
+        {
+            (sorted[sound - 1], sorted[sound]) = (sorted[sound], sorted[sound - 1]);
+        }
     }
 
     // A sound plant is shown by its numbers being where they belong: of the low side, of the liquid, of the head.
@@ -38,6 +62,8 @@ internal static class Ranking
     {
         public static BestFirst Instance { get; } = new();
 
-        public int Compare(Weighing x, Weighing y) => x.Misfit != y.Misfit ? x.Misfit.CompareTo(y.Misfit) : x.Rule.Code.CompareTo(y.Rule.Code);
+        public int Compare(Weighing x, Weighing y) => x.Misfit != y.Misfit ? x.Misfit.CompareTo(y.Misfit)
+            : x.IsProven != y.IsProven ? y.IsProven.CompareTo(x.IsProven)
+            : x.Rule.Code.CompareTo(y.Rule.Code);
     }
 }

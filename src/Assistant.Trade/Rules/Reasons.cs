@@ -55,6 +55,7 @@ internal static class Reasons
     {
         SuperheatExcess => new(key, ("superheat", Kelvins(Derivations.Superheat(state, out _).Value)), ("expected", Kelvins(state.UsualSuperheat))),
         Subcooling => new(key, ("subcooling", Kelvins(value))),
+        HeadExcess when !state.Condensing.IsKnown || !state.Ambient.IsKnown => SplitOnly(key, state, value),
         HeadExcess => new(key, ("condensing", Degrees(state.Condensing.Value)), ("expected", Degrees(state.Condensing.Value - value)), ("ambient", Degrees(state.Ambient.Value))),
         HeadOverSetting => new(key, ("condensing", Degrees(state.Condensing.Value)), ("setting", Degrees(state.Setting.Value))),
         SplitShare => new(key, ("split", Kelvins(Derivations.Split(state).Value)), ("expected", Kelvins(Derivations.Split(state).Value / value))),
@@ -77,6 +78,15 @@ internal static class Reasons
         HighSideOverAmbient => new(key, ("condensing", Degrees(state.Condensing.Value)), ("ambient", Degrees(state.Ambient.Value))),
         _ => new(key),
     };
+
+    // A split said outright comes without the temperatures it lies between.
+    private static Reason SplitOnly(string key, PlantState state, double value)
+    {
+        var split = Derivations.Split(state).Value;
+        var levels = Levels[(int)SplitShare];
+        var same = key == Levels[(int)HeadExcess].Low ? levels.Low : key == Levels[(int)HeadExcess].High ? levels.High : levels.Normal;
+        return new(same, ("split", Kelvins(split)), ("expected", Kelvins(split - value)));
+    }
 
     private static Amount Kelvins(double kelvins) => new(kelvins, Dimension.TemperatureDifference);
 

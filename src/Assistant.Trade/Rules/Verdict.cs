@@ -59,7 +59,7 @@ internal static class Verdict
         {
             if (!IsOut(sorted[i], sorted[0]))
             {
-                var standing = open++ > 0 ? Standing.Possible : StandingOf(sorted[i], i + 1 < sorted.Length ? sorted[i + 1].Misfit - sorted[i].Misfit : double.PositiveInfinity);
+                var standing = open++ > 0 ? Standing.Possible : StandingOf(sorted[i], Margin(sorted, i));
                 standing = standing == Standing.Established && doubts != Doubt.None ? Standing.Likely : standing;
                 findings.Add(Explained(sorted[i], standing, state, table));
             }
@@ -79,6 +79,20 @@ internal static class Verdict
         }
 
         return findings.DrainToImmutable();
+    }
+
+    // Beside a sound plant a fault without a sign of its own is no rival, only not excluded.
+    private static double Margin(ReadOnlySpan<Weighing> sorted, int first)
+    {
+        for (var i = first + 1; i < sorted.Length; i++)
+        {
+            if (sorted[first].Rule.Code != FaultCode.NoFault || sorted[i].IsOtherThanSound)
+            {
+                return sorted[i].Misfit - sorted[first].Misfit;
+            }
+        }
+
+        return double.PositiveInfinity;
     }
 
     private static bool IsOut(in Weighing weighing, in Weighing best) =>

@@ -5,9 +5,10 @@ namespace Assistant.Trade.Rules;
 /// <summary>One fault set against the symptoms: how badly they fit it, and whether anything speaks for it.</summary>
 /// <param name="Misfit">Sum of squared errors by which the symptoms lie outside what the fault would show.</param>
 /// <param name="Support">How many of the fault's own signs are seen that a sound plant would not show.</param>
+/// <param name="IsOtherThanSound">At least one of those signs lies outside what a sound plant shows.</param>
 /// <param name="IsProven">All of the discriminating signs are in, beyond instrument error.</param>
 /// <param name="IsContradicted">A symptom lies clearly outside what the fault would show.</param>
-internal readonly record struct Weighing(FaultRule Rule, double Misfit, int Support, bool IsProven, bool IsContradicted)
+internal readonly record struct Weighing(FaultRule Rule, double Misfit, int Support, bool IsOtherThanSound, bool IsProven, bool IsContradicted)
 {
     /// <summary>From here a single symptom speaks against a fault: two of its errors out.</summary>
     public const double Contradiction = 4;
@@ -27,12 +28,21 @@ internal readonly record struct Weighing(FaultRule Rule, double Misfit, int Supp
         }
 
         var support = 0;
+        var other = false;
         var proven = true;
         var proofs = 0;
         foreach (var expectation in rule.Shows)
         {
             var measure = table[expectation.Symptom];
-            support += IsSign(expectation, measure) ? 1 : 0;
+            if (IsSign(expectation, measure))
+            {
+                var differs = Differs(expectation, measure);
+                other |= differs;
+
+                // A clear glass or a call for cooling is seen on every sound plant too: alone it hints at nothing.
+                support += differs || expectation.Words == 0 ? 1 : 0;
+            }
+
             if (expectation.IsProof)
             {
                 proofs++;
@@ -40,7 +50,7 @@ internal readonly record struct Weighing(FaultRule Rule, double Misfit, int Supp
             }
         }
 
-        return new(rule, misfit, support, proven && proofs > 0, contradicted);
+        return new(rule, misfit, support, other, proven && proofs > 0, contradicted);
     }
 
     /// <summary>True where the measure is one of the signs the fault is named by; for a sound plant, any number that is where it belongs.</summary>
@@ -50,5 +60,8 @@ internal readonly record struct Weighing(FaultRule Rule, double Misfit, int Supp
     // It fits, and would not fit a sound plant; or it is one of the fault's proofs and fits.
     private static bool IsSign(in Expectation expectation, Measure measure) =>
         measure.IsKnown && !expectation.IsNeutral && expectation.Misfit(measure) < 1
-        && (Healthy.Of(expectation.Symptom) is not { } healthy ? expectation.IsProof : healthy.Misfit(measure) >= 1 || (expectation.IsProof && expectation.HoldsBeyondError(measure)));
+        && (expectation.IsProof || Differs(expectation, measure));
+
+    private static bool Differs(in Expectation expectation, Measure measure) =>
+        Healthy.Of(expectation.Symptom) is { } healthy && healthy.Misfit(measure) >= 1;
 }

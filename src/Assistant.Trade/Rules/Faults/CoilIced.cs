@@ -17,6 +17,7 @@ internal static class CoilIced
         Between(SuperheatExcess, -3.5, 2, 0.7),
         AtLeast(TdShare, 1.5, 0.15),
         AtLeast(AirShare, 0.3, 0.06),
+        AtLeast(BoxOverSetpoint, -1, 1).Neutral(),
         Sees(SightGlass, 3, Clear),
         Sees(CoilIce, 16, Blocked).Proving());
 }

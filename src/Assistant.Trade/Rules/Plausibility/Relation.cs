@@ -51,8 +51,11 @@ internal readonly record struct Relation(Witness One, Witness Other, double Leas
         Running(LiquidBubble, LiquidLine, -2.5, 42),
         Running(LiquidLine, Ambient, -6, 60),
         Running(LiquidLine, DrierInlet, -3, 3),
-        // A head pressure valve mixes hot gas into cold liquid on this stretch.
-        Running(CondenserOutlet, LiquidLine, -45, 20),
+
+        // Hot gas mixed in at a head valve warms the liquid line far over what leaves the condenser, up to the condensing temperature.
+        Running(CondenserOutlet, LiquidLine, -55, 20),
+        Running(Condensing, CondenserOutlet, -2.5, 60),
+        Running(CondenserOutlet, Ambient, -6, 60),
         Running(DrierInlet, DrierOutlet, -2.2, 24),
         Running(LiquidLine, DrierOutlet, -3, 25),
         Running(LiquidLine, LiquidAtCoil, -6, 30),
