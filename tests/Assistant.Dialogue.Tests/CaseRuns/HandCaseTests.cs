@@ -7,12 +7,12 @@ namespace Assistant.Dialogue.Tests.CaseRuns;
 public sealed class HandCaseTests
 {
     [Fact]
-    public void Nine_of_ten_are_named_first()
+    public void Nineteen_of_twenty_are_named_first()
     {
         var missed = CaseFile.Hand.Where(c => !c.Is(Codes.Of(Assessor.Assess(c.Facts).Findings.First(f => f.Standing != Standing.RuledOut).Code))).Select(c => c.Id).ToList();
 
         Assert.Equal(168, CaseFile.Hand.Count);
-        Assert.True(missed.Count <= 16, string.Join(", ", missed));
+        Assert.True(missed.Count <= 8, string.Join(", ", missed));
     }
 
     [Fact]
