@@ -23,9 +23,16 @@ internal static class Ranking
         }
 
         Array.Sort(weighings, 0, count, BestFirst.Instance);
-        PutSoundFirst(weighings.AsSpan(0, count));
+        if (RoomIsHeld(table))
+        {
+            PutSoundFirst(weighings.AsSpan(0, count));
+        }
+
         return weighings.AsSpan(0, count);
     }
+
+    // The plant does what it is there for: the room is no warmer than its control lets it become.
+    private static bool RoomIsHeld(SymptomTable table) => table[Symptom.BoxOverCall] is { IsKnown: true } over && over.Value <= over.Error;
 
     // A fault none of whose signs lies outside what a sound plant shows does not stand before the sound plant, unless it fits better by more than an error.
     private static void PutSoundFirst(Span<Weighing> sorted)
