@@ -57,10 +57,10 @@ internal readonly record struct Weighing(FaultRule Rule, double Misfit, int Supp
     public static bool Supports(FaultRule rule, in Expectation expectation, Measure measure) =>
         rule.Code == FaultCode.NoFault ? expectation.Words == 0 && expectation.Misfit(measure) < 1 : rule.Names(expectation.Symptom) && IsSign(expectation, measure);
 
-    // It fits, and would not fit a sound plant; or it is one of the fault's proofs and holds beyond the instruments' error.
+    // It fits, and would not fit a sound plant; or it is one of the fault's proofs and fits.
     private static bool IsSign(in Expectation expectation, Measure measure) =>
         measure.IsKnown && !expectation.IsNeutral && expectation.Misfit(measure) < 1
-        && (Differs(expectation, measure) || (expectation.IsProof && (Healthy.Of(expectation.Symptom) is null || expectation.HoldsBeyondError(measure))));
+        && (expectation.IsProof || Differs(expectation, measure));
 
     private static bool Differs(in Expectation expectation, Measure measure) =>
         Healthy.Of(expectation.Symptom) is { } healthy && healthy.Misfit(measure) >= 1;
