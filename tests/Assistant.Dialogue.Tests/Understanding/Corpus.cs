@@ -20,7 +20,7 @@ internal static partial class Corpus
     public static IReadOnlySet<double> NumbersIn(string text)
     {
         var lower = text.ToLowerInvariant();
-        return Spoken.Any(w => lower.Contains(w, StringComparison.Ordinal)) ? new AnyNumber() : new TypedNumbers([.. Typed().Matches(text).SelectMany(m => Values(m.Value))]);
+        return Spoken.Any(w => lower.Contains(w, StringComparison.Ordinal)) || LetterForNought().IsMatch(lower) ? new AnyNumber() : new TypedNumbers([.. Typed().Matches(text).SelectMany(m => Values(m.Value))]);
     }
 
     // "22,5" may be 22.5 or 225 thousandths apart; a k behind makes thousands, ounces sixteenths of a pound more.
@@ -35,6 +35,10 @@ internal static partial class Corpus
             }
         }
     }
+
+    // "1o5", the letter typed for the digit.
+    [GeneratedRegex("[0-9]o|o[0-9]")]
+    private static partial Regex LetterForNought();
 
     [GeneratedRegex(@"[0-9.,]*[0-9]")]
     private static partial Regex Typed();

@@ -33,13 +33,18 @@ internal sealed class Message
                 continue;
             }
 
-            tokens[kept++] = token is { Kind: TokenKind.Word, Word: < 0 }
-                ? token with { Word = lexicon.Spelling.Mend(text.AsSpan(token.Start, token.End - token.Start)) }
-                : token;
+            tokens[kept++] = token is { Kind: TokenKind.Word, Word: < 0 } ? Mended(token, text, lexicon) : token;
         }
 
         tokens.RemoveRange(kept, tokens.Count - kept);
         return new(text, tokens) { IsCode = code };
+    }
+
+    // A number is never guessed from a slip: "twelv" stays what it is.
+    private static Token Mended(Token token, string text, Lexicon lexicon)
+    {
+        var mended = token with { Word = lexicon.Spelling.Mend(text.AsSpan(token.Start, token.End - token.Start)) };
+        return lexicon.Numbers.Vocabulary.Find(mended) is null ? mended : token;
     }
 
     // "is is", but never "one one".
