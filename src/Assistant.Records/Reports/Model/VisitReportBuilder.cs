@@ -32,7 +32,8 @@ public static class VisitReportBuilder
             standing.OfType<HandedOver>().LastOrDefault()?.To,
             [.. events.OfType<MessageHeard>().Select(m => m.By).Prepend(opened.By).Distinct()],
             VisitReadings.Of(events),
-            [.. standing.OfType<VerdictGiven>()],
+            // A verdict taken back after a repair is stored without words: the last one that was said stays in the report.
+            [.. standing.OfType<VerdictGiven>().Where(v => v.Text.Length > 0)],
             [.. standing.OfType<FaultMended>()],
             [.. standing.OfType<CautionGiven>()],
             [.. standing.OfType<CylinderUsed>().DistinctBy(c => c.EntryId)],
