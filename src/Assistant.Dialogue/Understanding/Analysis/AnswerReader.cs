@@ -29,7 +29,7 @@ internal sealed class AnswerReader(Lexicon lexicon)
         var readings = new ReadingCollector(items, context);
         var unnamed = readings.TakeNamed(nameOf, ambiguous, lexicon);
         var observed = observations.Read(Unspoken(items, nameOf), context.Expected);
-        new UnnamedNumbers(items, readings, context).Take(unnamed);
+        new UnnamedNumbers(items, readings, context).Take(unnamed, ambiguous);
         if (denied)
         {
             readings.LeaveOpen(Clarify.Value);

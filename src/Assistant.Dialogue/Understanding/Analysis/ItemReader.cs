@@ -127,6 +127,7 @@ internal sealed class ItemReader(Lexicon lexicon)
             Values = value == longest ? values : [],
             Counts = count == longest ? counts : [],
             YesNo = answer == longest ? answers[0] : null,
+            IsFiller = filler == longest,
             Cues = cue == longest ? cues.Aggregate(Cue.None, (all, c) => all | c) : Cue.None,
             Mark = MarkOf(tokens[at]) is (ItemMark.And or ItemMark.Slash) and var mark && longest == 1 ? mark : filler == longest ? ItemMark.Plain : ItemMark.None,
         };

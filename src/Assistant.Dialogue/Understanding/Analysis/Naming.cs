@@ -7,15 +7,10 @@ namespace Assistant.Dialogue.Understanding.Analysis;
 /// Decides which number belongs to which name: "suction 10 head 117" and "10 on the low side, 117 on the high side". Each name takes
 /// the number before or after it or none; the choice with the least strain wins, and where two are nearly as good the value is open.
 /// </summary>
-internal sealed class Naming
+internal sealed partial class Naming
 {
     private const double UnnamedNumber = 1.5;
     private const double NumberlessName = 2.5;
-    private const double NumberBefore = 0.5;
-    private const double NumberBeforeJoined = 0.1;
-    private const double AcrossPause = 1.2;
-    private const double AcrossAnd = 0.6;
-    private const double WrongUnit = 2;
 
     /// <summary>Two readings of a message nearer than this are not told apart.</summary>
     private const double Margin = 0.35;
@@ -48,7 +43,7 @@ internal sealed class Naming
         options = new (int, double, int, double, double)[names.Count];
         for (var n = 0; n < names.Count; n++)
         {
-            var (before, after) = (Neighbour(names[n], -1), Neighbour(names[n], 1));
+            var (before, after) = (Candidate(names[n], -1), Candidate(names[n], 1));
             var none = IsToldTwice(n) || Loose(names[n]) || HasChoice(names[n]) ? 0.3 : NumberlessName;
             options[n] = (before, before < 0 ? 0 : CostOf(names[n], before), after, after < 0 ? 0 : CostOf(names[n], after), none);
         }
@@ -289,56 +284,4 @@ internal sealed class Naming
     private bool Loose(int name) => items[name].Facts.All(f => f.Loose || !f.Fact.IsQuantity);
 
     private bool HasChoice(int name) => items[name].Facts.Any(f => !f.Fact.IsQuantity) || items[name].Values.Count > 0;
-
-    // The nearest number on one side, with no other fact's name between.
-    private int Neighbour(int name, int step)
-    {
-        for (var i = name + step; i >= 0 && i < items.Count && items[i].Mark != ItemMark.Stop; i += step)
-        {
-            if (items[i].Number is not null)
-            {
-                return i;
-            }
-
-            if (items[i].Mark == ItemMark.Stray || (items[i].NamesQuantity && !Same(i, name)))
-            {
-                return -1;
-            }
-        }
-
-        return -1;
-    }
-
-    private double CostOf(int name, int number)
-    {
-        var said = items[number].Number!;
-        var cost = number < name ? (number + 1 < name && IsJoint(number, name) ? NumberBeforeJoined : NumberBefore) : 0;
-        var (from, to) = number < name ? (number, name) : (name, number);
-        for (var i = from + 1; i < to; i++)
-        {
-            cost += items[i].Mark switch
-            {
-                ItemMark.Pause => AcrossPause,
-                ItemMark.And or ItemMark.Slash => AcrossAnd,
-                _ => items[i].Has(Cue.Correction) ? 0 : 0.04,
-            };
-        }
-
-        var fits = items[name].Facts.Any(f => f.Fact.IsQuantity && QuantityResolver.Fits(said, f.Fact) && !(f.Loose && expected is not null && f.YieldsTo.Contains(expected)));
-        return fits ? cost : cost + WrongUnit;
-    }
-
-    // "117 on the head", "10 degrees of superheat": only small words between.
-    private bool IsJoint(int number, int name)
-    {
-        for (var i = number + 1; i < name; i++)
-        {
-            if (items[i].IsBreak || items[i].Mark is ItemMark.And or ItemMark.Slash)
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
 }

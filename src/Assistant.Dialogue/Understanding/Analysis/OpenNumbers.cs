@@ -5,6 +5,9 @@ namespace Assistant.Dialogue.Understanding.Analysis;
 /// <summary>Marks the numbers that the words around them leave open: spans, choices, bounds, relative values, an unseen minus.</summary>
 internal sealed class OpenNumbers(Lexicon lexicon)
 {
+    /// <summary>How many items a small word reaches.</summary>
+    private const int FarthestCue = 8;
+
     public void Mark(Message message, List<Item> items)
     {
         Spans(message, items);
@@ -96,7 +99,17 @@ internal sealed class OpenNumbers(Lexicon lexicon)
             return number with { OverAmbient = true };
         }
 
-        var bound = BoundBefore(items, at) || (after is not null && (after.Has(Cue.BoundAfter) || after.Has(Cue.Relative))) || IsDecade(message, items, at);
+        if (Told(items, at, Cue.Elsewhere, behind: false))
+        {
+            return number with { Open = Clarify.Fact };
+        }
+
+        if (Told(items, at, Cue.NotNow, behind: true))
+        {
+            number = number with { NotNow = true };
+        }
+
+        var bound = BoundBefore(items, at) || IsChange(items, at) || (after is not null && after.Has(Cue.Deviation)) || (after is not null && (after.Has(Cue.BoundAfter) || after.Has(Cue.Relative))) || IsDecade(message, items, at);
         bound |= after is not null && after.Has(Cue.Bound) && !NumberAfter(items, at + 2) && !LaterName(items, at + 2);
         if (bound)
         {
@@ -126,6 +139,32 @@ internal sealed class OpenNumbers(Lexicon lexicon)
         }
 
         return items[i].Has(Cue.Bound) && !(i > 0 && items[i - 1].Number is { Open: null } && i == at - 1);
+    }
+
+    // "dropped 5 pounds", "up about 200 microns"; not "dropped to 36".
+    private static bool IsChange(List<Item> items, int at) =>
+        at > 0 && (items[at - 1].Has(Cue.Change) || (at > 1 && items[at - 1].IsFiller && items[at - 2].Has(Cue.Change)));
+
+    // A small word in the number's own clause, with no other number and no correction of one between.
+    private static bool Told(List<Item> items, int at, Cue cue, bool behind)
+    {
+        for (var i = at - 1; i >= 0 && at - i <= FarthestCue && !items[i].IsBreak && items[i].Number is null; i--)
+        {
+            if (items[i].Has(cue) && !(items[i].Has(Cue.Correction) && items.FindIndex(0, i, x => x.Number is not null) >= 0))
+            {
+                return true;
+            }
+        }
+
+        for (var i = at + 1; behind && i < items.Count && i - at <= FarthestCue && !items[i].IsBreak && items[i].Number is null; i++)
+        {
+            if (items[i].Has(cue) && !items[i].Has(Cue.Correction))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool NumberAfter(List<Item> items, int at) => NextMeaning(items, at) is var next && next < items.Count && items[next].Number is not null;

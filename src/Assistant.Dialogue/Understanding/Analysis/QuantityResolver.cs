@@ -21,6 +21,11 @@ internal static class QuantityResolver
             return (null, open);
         }
 
+        if (number.NotNow && fact.Place != Place.Record && fact != FactCatalogue.Setpoint && fact != FactCatalogue.Differential)
+        {
+            return (null, Clarify.Value);
+        }
+
         if (number.OverAmbient && fact != FactCatalogue.DesignCondenserSplit && fact != FactCatalogue.CondenserSplit)
         {
             return (null, Clarify.Value);

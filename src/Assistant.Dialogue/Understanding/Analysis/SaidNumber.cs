@@ -25,6 +25,9 @@ internal sealed record SaidNumber(double Value, IReadOnlyList<UnitWord> Units)
     /// <summary>"thirty over ambient": a split, and a bound for anything else.</summary>
     public bool OverAmbient { get; init; }
 
+    /// <summary>"should be 22", "22 last time": no reading of now, but good for a setting or a plate.</summary>
+    public bool NotNow { get; init; }
+
     /// <summary>"six pounds left": of the contents or of the whole cylinder is not said.</summary>
     public bool Contents { get; init; }
 

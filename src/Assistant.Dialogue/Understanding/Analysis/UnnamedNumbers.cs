@@ -7,12 +7,20 @@ namespace Assistant.Dialogue.Understanding.Analysis;
 /// <summary>Gives the numbers that nothing names to what was asked, where that leaves nothing open.</summary>
 internal sealed class UnnamedNumbers(List<Item> items, ReadingCollector readings, UnderstandingContext context)
 {
-    public void Take(List<int> unnamed)
+    /// <param name="ambiguous">Names and numbers of the message could not be told apart: then none of the rest is taken either.</param>
+    public void Take(List<int> unnamed, bool ambiguous)
     {
         Times(unnamed);
-        unnamed.RemoveAll(i => items[i].Number!.AmongStrangers);
+        var strange = unnamed.RemoveAll(i => items[i].Number!.AmongStrangers);
         if (unnamed.Count == 0)
         {
+            return;
+        }
+
+        if (ambiguous || (strange > 0 && unnamed.Count == 1 && items[unnamed[0]].Number!.IsBare))
+        {
+            // "8.2 on one leg, 8.4 on the other": which of them was asked is not said.
+            readings.LeaveOpen(Clarify.Value);
             return;
         }
 

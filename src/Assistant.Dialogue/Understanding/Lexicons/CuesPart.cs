@@ -24,6 +24,18 @@ internal enum Cue
     Count = 1 << 16,
     Elapsed = 1 << 17,
     Ago = 1 << 18,
+
+    /// <summary>"dropped 5 pounds": by how much, not where it stands.</summary>
+    Change = 1 << 19,
+
+    /// <summary>"10 degrees warm": off from where it should be.</summary>
+    Deviation = 1 << 20,
+
+    /// <summary>"should be 22", "last time": not what is read now.</summary>
+    NotNow = 1 << 21,
+
+    /// <summary>"cut in is 22": of a thing that is none of the facts.</summary>
+    Elsewhere = 1 << 22,
 }
 
 /// <summary>Reads cues.yaml: the small words that correct, deny, bound, span or leave open.</summary>
@@ -35,6 +47,7 @@ internal sealed class CuesPart(LexiconFile file)
         ("bound", Cue.Bound), ("bound-after", Cue.BoundAfter), ("relative", Cue.Relative), ("over-ambient", Cue.OverAmbient),
         ("sign-open", Cue.SignOpen), ("vague", Cue.Vague), ("decades", Cue.Decade), ("contents", Cue.Contents), ("labels", Cue.Label),
         ("clock", Cue.Clock), ("counts", Cue.Count), ("elapsed", Cue.Elapsed), ("ago", Cue.Ago),
+        ("change", Cue.Change), ("deviation", Cue.Deviation), ("not-now", Cue.NotNow), ("elsewhere", Cue.Elsewhere),
     ];
 
     public PhraseTable<Cue> Cues { get; } = new();
