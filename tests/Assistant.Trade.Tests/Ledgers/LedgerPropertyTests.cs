@@ -25,7 +25,8 @@ public class LedgerPropertyTests
             Assert.Empty(balances.Gaps);
             foreach (var (tag, contents) in story.Contents.Where(c => balances.Cylinders.ContainsKey(c.Key)))
             {
-                Assert.Equal(contents, balances.Cylinders[tag].Remaining.Value);
+                // Where every moment ends at the weight it began with, no record tells which weight that was: only that the circle closes.
+                Assert.Equal(story.IsCircle(tag) ? balances.Cylinders[tag].Opening.Value : contents, balances.Cylinders[tag].Remaining.Value);
             }
 
             foreach (var asset in Assets)
@@ -35,6 +36,17 @@ public class LedgerPropertyTests
             }
         },
         iter: Cases);
+
+    [Fact]
+    public void A_circle_within_one_minute_is_taken_to_begin_at_its_heaviest_weight()
+    {
+        // 555 g in and 555 g out again in the same minute: in or out first is not in the record.
+        var story = Story.Of([(2, 0, 4, 185, 0, 0, 1), (2, 1, 3, 100, 0, 0, 0)], drifts: false);
+
+        Assert.All(
+            [story.Ledger(shuffled: false), story.Ledger(shuffled: true)],
+            ledger => Assert.Equal((5_555, 5_555), (ledger.Balances().Cylinders["C"].Opening.Value, ledger.Balances().Cylinders["C"].Remaining.Value)));
+    }
 
     [Fact]
     public void Ledgers_with_drift_account_for_every_gram_and_are_never_negative() => Steps.Sample(
@@ -82,6 +94,9 @@ public class LedgerPropertyTests
 
             return story;
         }
+
+        /// <summary>Whether what moved into and out of the cylinder cancels within each minute.</summary>
+        public bool IsCircle(string tag) => Entries.Where(e => e.Entry.Tag == tag).GroupBy(e => e.Entry.At).All(moment => moment.Sum(e => e.Entry.Gain.Value) == 0);
 
         public CylinderLedger Ledger(bool shuffled)
         {
