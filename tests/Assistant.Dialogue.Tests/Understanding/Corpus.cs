@@ -6,10 +6,10 @@ namespace Assistant.Dialogue.Tests.Understanding;
 /// <summary>The lines and words of the corpus as raw material for made-up messages, and the numbers a text can be said to hold.</summary>
 internal static partial class Corpus
 {
+    // The lexicon's own words for numbers with their misspellings, and the signs and short words that stand for one.
     private static readonly string[] Spoken =
-        ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen",
-         "seventeen", "eighteen", "nineteen", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety", "hundred", "thousand", "half", "quarter",
-         "point", "ate", "won", "to", "too", "for", "oh", "½", "/", "a ", "an ", "and", "&", "third", "eighth", "dozen", "nought"];
+        [.. File.ReadLines(Path.Combine(LexiconFiles.Root, "dialogs", "lexicon", "numbers.yaml")).Where(l => !l.StartsWith('#')).SelectMany(l => NumberWord().Matches(l)).Select(m => m.Value),
+         "to", "oh", "½", "/", "a ", "an ", "&"];
 
     public static string[] Lines { get; } =
         [.. Directory.GetFiles(Path.Combine(LexiconFiles.Root, "tests", "data", "utterances"), "*.tsv", SearchOption.AllDirectories).SelectMany(File.ReadAllLines).Select(l => l.Split('\t')).Where(f => f.Length == 5).Select(f => f[3]).Distinct()];
@@ -35,6 +35,9 @@ internal static partial class Corpus
             }
         }
     }
+
+    [GeneratedRegex("[a-z]{3,}")]
+    private static partial Regex NumberWord();
 
     // "1o5", the letter typed for the digit.
     [GeneratedRegex("[0-9]o|o[0-9]")]

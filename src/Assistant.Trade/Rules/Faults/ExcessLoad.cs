@@ -15,7 +15,8 @@ internal static class ExcessLoad
         [CautionCode.TrappedInside, CautionCode.FoodSafety, CautionCode.ColdStress],
         [FactCatalogue.DoorCondition, FactCatalogue.BoxTemperature, FactCatalogue.ProductTemperature],
         Between(SuperheatExcess, -2.2, 5, 0.8),
-        AtLeast(BoxOverSetpoint, 2.5, 0.8),
+        // A warm room alone says only that something is wrong: a door, a load or a pressure has to speak for this.
+        AtLeast(BoxOverSetpoint, 2.5, 0.8).Neutral(),
         Between(TdShare, 0.8, 1.5, 0.12).Neutral(),
         Between(HeadExcess, -3, 4, 0.8),
         Sees(Door, 6, LeakingDoor, OpenDoor).Proving(),
