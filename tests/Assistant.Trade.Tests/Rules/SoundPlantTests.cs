@@ -62,6 +62,12 @@ public class SoundPlantTests
     public void A_warm_room_that_calls_tells_nothing_yet() => Assert.Equal(FaultCode.NotEnoughEvidence, First(WarmAndCalling).Code);
 
     [Fact]
+    public void A_setting_that_suits_what_is_stored_is_no_fault_of_the_control() =>
+        Assert.Equal(
+            FaultCode.NotEnoughEvidence,
+            First(["application cooler", "setpoint 4 degC", "differential 2 K", "box_temperature 9 degC", "box_temperature_check 9 degC", "calling_for_cooling yes", "evaporator_fans all", "coil_ice none", "door_condition good"]).Code);
+
+    [Fact]
     public void A_blocked_coil_in_a_warm_room_is_enough_to_name_the_ice() =>
         Assert.Equal(FaultCode.CoilIced, First([.. WarmAndCalling, "coil_ice blocked"]).Code);
 

@@ -17,7 +17,7 @@ internal static class ControlSetting
         Sees(Calling, 2, No),
         Allows(Solenoid, 12, Yes, No),
         Allows(Compressor, 14, Off, Running),
-        AtLeast(SettingExcess, 1.4, 0.4).Proving(),
+        AtLeast(SettingExcess, 1.4, 0.1).Proving(),
         AtLeast(RestingTd, 5, 1.5),
         AtMost(BoxOverCall, 1, 0.7).Proving(),
         AtLeast(HighSideOverAmbient, -5, 1).Neutral(),
