@@ -5,7 +5,7 @@ using YamlDotNet.RepresentationModel;
 namespace Assistant.Dialogue.Files;
 
 /// <summary>Reads a YAML file of the dialogue's data node by node, so that every mistake can name its line.</summary>
-internal sealed class DialogYaml(DialogFile file)
+public sealed class DialogYaml(DialogFile file)
 {
     private readonly List<DialogDefect> defects = [];
 

@@ -1,0 +1,135 @@
+using Assistant.Voice.Sound;
+
+namespace Assistant.Voice.Hearing;
+
+/// <summary>
+/// Finds where speech begins and ends in a running sound, by its level over the noise around it. Fed in any pieces; gives each
+/// utterance once its end is sure. The level is measured on the difference from sample to sample, which keeps out a fan's hum.
+/// </summary>
+public sealed class Endpointer(EndpointerSettings settings)
+{
+    private readonly List<short> kept = [];
+    private readonly Queue<double> levels = new();
+    private short previous;
+    private int loudFrames;
+    private int quietFrames;
+    private int speechFrames;
+    private bool speaking;
+
+    private int FrameSamples => settings.Rate / 100;
+
+    /// <summary>Whether an utterance has begun and not ended.</summary>
+    public bool Speaking => speaking;
+
+    /// <summary>Takes more sound, and gives the utterances that have ended within it.</summary>
+    public IEnumerable<PcmAudio> Take(ReadOnlyMemory<short> sound)
+    {
+        var ended = new List<PcmAudio>();
+        foreach (var sample in sound.Span)
+        {
+            kept.Add(sample);
+            if (++pending == FrameSamples)
+            {
+                pending = 0;
+                if (Frame() is { } utterance)
+                {
+                    ended.Add(utterance);
+                }
+            }
+        }
+
+        return ended;
+    }
+
+    /// <summary>The sound is over: what was being said ends here.</summary>
+    public PcmAudio? Finish() => speaking ? Cut() : null;
+
+    private int pending;
+
+    private PcmAudio? Frame()
+    {
+        var level = Level();
+        var floor = levels.Count == 0 ? level : levels.Order().ElementAt(levels.Count / 5);
+        if (!speaking || levels.Count < settings.FloorFrames)
+        {
+            levels.Enqueue(level);
+            if (levels.Count > settings.FloorFrames)
+            {
+                levels.Dequeue();
+            }
+        }
+
+        var loud = level > Math.Max(floor + settings.OverNoise, settings.LeastLevel);
+        (loudFrames, quietFrames) = loud ? (loudFrames + 1, 0) : (0, quietFrames + 1);
+        if (!speaking)
+        {
+            speaking = loudFrames >= settings.StartFrames;
+            speechFrames = loudFrames;
+            Forget();
+            return null;
+        }
+
+        speechFrames += loud ? 1 : 0;
+        return quietFrames >= settings.EndFrames || kept.Count >= settings.LongestSeconds * settings.Rate ? Cut() : null;
+    }
+
+    private double Level()
+    {
+        var sum = 0.0;
+        foreach (var sample in kept.Skip(kept.Count - FrameSamples))
+        {
+            var step = sample - previous;
+            sum += (double)step * step;
+            previous = sample;
+        }
+
+        return 10 * Math.Log10((sum / FrameSamples) + 1);
+    }
+
+    private PcmAudio? Cut()
+    {
+        var utterance = new PcmAudio([.. kept], settings.Rate);
+        var isSpeech = speechFrames >= settings.LeastSpeechFrames;
+        kept.Clear();
+        (speaking, loudFrames, quietFrames, speechFrames) = (false, 0, 0, 0);
+        return isSpeech ? utterance : null;
+    }
+
+    private void Forget()
+    {
+        var lead = settings.LeadFrames * FrameSamples;
+        if (!speaking && kept.Count > lead)
+        {
+            kept.RemoveRange(0, kept.Count - lead);
+        }
+    }
+}
+
+/// <summary>How an <see cref="Endpointer"/> tells speech from noise. A frame is 10 ms; levels are in dB of sample steps.</summary>
+public sealed record EndpointerSettings
+{
+    public int Rate { get; init; } = PcmAudio.HearingRate;
+
+    /// <summary>How far over the noise a frame is loud, dB.</summary>
+    public double OverNoise { get; init; } = 6;
+
+    /// <summary>A frame below this is quiet whatever is around it, dB.</summary>
+    public double LeastLevel { get; init; } = 22;
+
+    /// <summary>Loud frames that begin an utterance.</summary>
+    public int StartFrames { get; init; } = 4;
+
+    /// <summary>Quiet frames that end it: long enough for the pause inside "one hundred ... seventeen".</summary>
+    public int EndFrames { get; init; } = 40;
+
+    /// <summary>Loud frames without which it was a knock.</summary>
+    public int LeastSpeechFrames { get; init; } = 10;
+
+    /// <summary>Frames kept from before it was loud: the soft beginning of a word.</summary>
+    public int LeadFrames { get; init; } = 30;
+
+    /// <summary>Frames over which the noise is measured.</summary>
+    public int FloorFrames { get; init; } = 200;
+
+    public double LongestSeconds { get; init; } = 12;
+}

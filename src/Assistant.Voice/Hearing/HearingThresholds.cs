@@ -1,0 +1,20 @@
+namespace Assistant.Voice.Hearing;
+
+/// <summary>
+/// Where hearing draws its lines. The figures were set on other voices, phrases and noise than those they are tested on
+/// (tests/voice/RESULTS.md says which); a firm that records its own technicians may set its own.
+/// </summary>
+public sealed record HearingThresholds
+{
+    /// <summary>The least <see cref="Heard.Fit"/> of words that are taken, log units per frame.</summary>
+    public double LeastFit { get; init; } = -7;
+
+    /// <summary>How much better "yes" must fit than any "no" before a value is stored, log units per frame.</summary>
+    public double LeastYesMargin { get; init; } = 2;
+
+    /// <summary>The shortest sound that is taken for speech.</summary>
+    public TimeSpan LeastSpeech { get; init; } = TimeSpan.FromMilliseconds(180);
+
+    /// <summary>The least mean level of speech, in sample steps of 16-bit sound: below, it is a hiss or a far voice.</summary>
+    public double LeastLoudness { get; init; } = 60;
+}

@@ -1,0 +1,48 @@
+using Assistant.Voice.Hearing;
+using Assistant.Voice.Scoring.Kit;
+using Assistant.Voice.Sound;
+
+namespace Assistant.Voice.Tests.Hearing;
+
+public sealed class EndpointerTests
+{
+    private static readonly SyntheticVoice Voice = new("flite", "awb");
+
+    [Theory]
+    [InlineData(double.PositiveInfinity)]
+    [InlineData(20)]
+    [InlineData(10)]
+    public void Two_answers_with_a_pause_between_are_two_utterances(double decibels)
+    {
+        var first = Voice.Say("one hundred seventeen pounds").Samples;
+        var second = Voice.Say("forty one degrees").Samples;
+        var both = new PcmAudio([.. first, .. new short[16_000], .. second], PcmAudio.HearingRate);
+
+        var utterances = Cut(FanNoise.Behind(both, decibels, 11, lead: 1));
+
+        Assert.Equal(2, utterances.Count);
+        Assert.All(utterances, u => Assert.InRange(u.Duration.TotalSeconds, 0.8, 3.2));
+    }
+
+    [Fact]
+    public void A_fan_alone_is_no_speech() => Assert.Empty(Cut(FanNoise.Alone(8, 1500, 12)));
+
+    [Fact]
+    public void A_knock_is_no_speech()
+    {
+        var sound = FanNoise.Alone(3, 100, 13);
+        for (var i = 0; i < 500; i++)
+        {
+            sound.Samples[20_000 + i] = (short)(i % 2 == 0 ? 20_000 : -20_000);
+        }
+
+        Assert.Empty(Cut(sound));
+    }
+
+    private static List<PcmAudio> Cut(PcmAudio sound)
+    {
+        var ear = new Endpointer(new());
+        var utterances = sound.Samples.Chunk(1600).SelectMany(piece => ear.Take(piece)).ToList();
+        return ear.Finish() is { } last ? [.. utterances, last] : utterances;
+    }
+}

@@ -1,0 +1,65 @@
+using Assistant.Trade.Facts;
+using Assistant.Trade.Quantities;
+using Assistant.Voice.Grammars;
+using Assistant.Voice.Hearing;
+using Assistant.Voice.Scoring.Kit;
+
+namespace Assistant.Voice.Tests.Hearing;
+
+[Collection(HearingCollection.Name)]
+public sealed class SpeechRecogniserTests(HearingParts hearing)
+{
+    private static readonly SyntheticVoice Voice = new("flite", "slt");
+
+    private SpeechGrammar Suction => hearing.Parts.Grammars.For(FactCatalogue.SuctionPressure, [], UnitSystem.Us);
+
+    [Theory]
+    [InlineData("suction_pressure", "thirty six pounds", "thirty six pounds")]
+    [InlineData("discharge_pressure", "two twenty six", "two twenty six")]
+    [InlineData("discharge_pressure", "one seventeen p s i", "one seventeen psi")]
+    [InlineData("box_temperature", "minus ten", "minus ten")]
+    [InlineData("condenser_coil", "dirty", "dirty")]
+    [InlineData("calling_for_cooling", "yes", "yes")]
+    public void An_answer_said_clearly_is_heard_word_for_word(string fact, string said, string heard)
+    {
+        var grammar = hearing.Parts.Grammars.For(FactCatalogue.Find(fact)!, [], UnitSystem.Us);
+
+        Assert.Equal(heard, hearing.Parts.Recogniser.Hear(FanNoise.Behind(Voice.Say(said), double.PositiveInfinity, 1), grammar).Accepted);
+    }
+
+    [Fact]
+    public void The_same_sound_gives_the_same_words_twenty_times_whatever_was_heard_between()
+    {
+        var sound = FanNoise.Behind(Voice.Say("one sixteen"), 10, 3);
+        var between = FanNoise.Behind(Voice.Say("stop"), 20, 4);
+        var first = hearing.Parts.Recogniser.Hear(sound, Suction);
+        for (var i = 0; i < 20; i++)
+        {
+            hearing.Parts.Recogniser.Hear(between, hearing.Parts.Grammars.Control);
+
+            Assert.Equal(first, hearing.Parts.Recogniser.Hear(sound, Suction));
+        }
+    }
+
+    [Theory]
+    [InlineData("did you bring the sandwiches from the truck")]
+    [InlineData("the delivery came early this morning")]
+    public void Speech_that_is_not_for_us_is_kept_out(string said) =>
+        Assert.Null(hearing.Parts.Recogniser.Hear(FanNoise.Behind(Voice.Say(said), 20, 5), Suction).Accepted);
+
+    [Fact]
+    public void A_sound_too_short_or_too_faint_is_noise()
+    {
+        Assert.Equal(HeardKind.Noise, hearing.Parts.Recogniser.Hear(FanNoise.Alone(0.1, 3000, 1), Suction).Kind);
+        Assert.Equal(HeardKind.Noise, hearing.Parts.Recogniser.Hear(FanNoise.Alone(1, 20, 1), Suction).Kind);
+    }
+
+    [Fact]
+    public void Without_the_model_one_line_says_what_to_install()
+    {
+        var missing = Assert.Throws<VoicePartMissingException>(() => (AcousticModel.Installed with { Folder = "/nowhere" }).Check());
+
+        Assert.Contains("apt-get install pocketsphinx-en-us", missing.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain('\n', missing.Message);
+    }
+}

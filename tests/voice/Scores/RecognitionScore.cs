@@ -1,0 +1,49 @@
+using Assistant.Dialogue.Understanding;
+using Assistant.Trade.Facts;
+using Assistant.Trade.Quantities;
+using Assistant.Voice.Grammars;
+using Assistant.Voice.Scoring.Kit;
+
+namespace Assistant.Voice.Scoring.Scores;
+
+/// <summary>
+/// Value and unit exact before any read-back, per voice and noise: with the question's own grammar and with the broad one, without
+/// the gate and with it.
+/// </summary>
+internal static class RecognitionScore
+{
+    private const int Seed = 7001;
+
+    public static void Write(VoiceParts parts)
+    {
+        Console.WriteLine("## Numbers heard before read-back\n");
+        Console.WriteLine($"{Phrases.ForScoring.Count} answers a voice and noise; value and unit exact, in percent.\n");
+        Console.WriteLine("| voice | noise | narrow, no gate | broad, no gate | gate: right | gate: wrong | gate: asked again |");
+        Console.WriteLine("| --- | --- | --- | --- | --- | --- | --- |");
+        foreach (var voice in SyntheticVoice.ForScoring.Concat(SyntheticVoice.Hard))
+        {
+            foreach (var noise in Rooms.All)
+            {
+                var narrow = Phrases.ForScoring.Select((a, i) => Hear(parts, voice, a, noise, i, parts.Grammars.For(FactCatalogue.Find(a.Fact)!, [], UnitSystem.Us))).ToList();
+                var broad = Phrases.ForScoring.Select((a, i) => Hear(parts, voice, a, noise, i, parts.Grammars.Everything(UnitSystem.Us))).ToList();
+                var (right, wrong) = (narrow.Count(h => h.Right && h.Accepted), narrow.Count(h => !h.Right && h.Accepted));
+                var all = narrow.Count;
+                Console.WriteLine($"| {voice.Name} | {Rooms.Name(noise)} | {Rooms.Percent(narrow.Count(h => h.Right), all)} | {Rooms.Percent(broad.Count(h => h.Right), all)} | " +
+                    $"{Rooms.Percent(right, all)} | {Rooms.Percent(wrong, all)} | {Rooms.Percent(all - right - wrong, all)} |");
+                Console.Error.WriteLine($"{voice.Name} {Rooms.Name(noise)}: " + string.Join(", ", narrow.Where(h => !h.Right).Select(h => h.Note)));
+            }
+        }
+
+        Console.WriteLine();
+    }
+
+    /// <summary>Whether an answer was heard as it was meant, and whether the gate let it through.</summary>
+    internal static (bool Right, bool Accepted, string Note) Hear(VoiceParts parts, SyntheticVoice voice, SpokenAnswer answer, double noise, int index, SpeechGrammar grammar)
+    {
+        var fact = FactCatalogue.Find(answer.Fact)!;
+        var heard = parts.Recogniser.Hear(FanNoise.Behind(voice.Say(answer.Words), noise, Seed + index), grammar);
+        var readings = parts.Understander.Understand(heard.Words ?? "", new UnderstandingContext(fact, UnitSystem.Us)).Readings;
+        var right = readings is [var only] && Math.Abs(only.Value - answer.Value!.Value) < 1e-9 && only.Unit.Symbol == answer.Unit;
+        return (right, heard.Accepted is not null, $"{answer.Words} > {heard.Words} ({heard.Fit:0.0})");
+    }
+}
