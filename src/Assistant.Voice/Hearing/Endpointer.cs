@@ -14,6 +14,7 @@ public sealed class Endpointer(EndpointerSettings settings)
     private int loudFrames;
     private int quietFrames;
     private int speechFrames;
+    private int pending;
     private bool speaking;
 
     private int FrameSamples => settings.Rate / 100;
@@ -44,8 +45,6 @@ public sealed class Endpointer(EndpointerSettings settings)
     /// <summary>The sound is over: what was being said ends here.</summary>
     public PcmAudio? Finish() => speaking ? Cut() : null;
 
-    private int pending;
-
     private PcmAudio? Frame()
     {
         var level = Level();
@@ -70,6 +69,14 @@ public sealed class Endpointer(EndpointerSettings settings)
         }
 
         speechFrames += loud ? 1 : 0;
+        if (loudFrames >= settings.NewNoiseFrames)
+        {
+            // Speech has gaps; a sound without one is a fan that has come on, and from here on it is the noise.
+            levels.Clear();
+            Drop();
+            return null;
+        }
+
         return quietFrames >= settings.EndFrames || kept.Count >= settings.LongestSeconds * settings.Rate ? Cut() : null;
     }
 
@@ -90,9 +97,14 @@ public sealed class Endpointer(EndpointerSettings settings)
     {
         var utterance = new PcmAudio([.. kept], settings.Rate);
         var isSpeech = speechFrames >= settings.LeastSpeechFrames;
+        Drop();
+        return isSpeech ? utterance : null;
+    }
+
+    private void Drop()
+    {
         kept.Clear();
         (speaking, loudFrames, quietFrames, speechFrames) = (false, 0, 0, 0);
-        return isSpeech ? utterance : null;
     }
 
     private void Forget()
@@ -130,6 +142,9 @@ public sealed record EndpointerSettings
 
     /// <summary>Frames over which the noise is measured.</summary>
     public int FloorFrames { get; init; } = 200;
+
+    /// <summary>Loud frames without one quiet between that are no speech but a noise that came on.</summary>
+    public int NewNoiseFrames { get; init; } = 250;
 
     public double LongestSeconds { get; init; } = 12;
 }

@@ -39,6 +39,18 @@ public sealed class EndpointerTests
         Assert.Empty(Cut(sound));
     }
 
+    [Fact]
+    public void After_a_fan_has_come_on_speech_is_found_again_within_seconds()
+    {
+        var quiet = FanNoise.Alone(3, 50, 14).Samples;
+        var answer = FanNoise.Behind(Voice.Say("forty one degrees"), 10, 15, lead: 5);
+
+        var utterances = Cut(new([.. quiet, .. answer.Samples], PcmAudio.HearingRate));
+
+        Assert.Single(utterances);
+        Assert.InRange(utterances[0].Duration.TotalSeconds, 0.8, 2.5);
+    }
+
     private static List<PcmAudio> Cut(PcmAudio sound)
     {
         var ear = new Endpointer(new());

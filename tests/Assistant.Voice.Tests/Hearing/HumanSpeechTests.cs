@@ -14,6 +14,7 @@ public sealed class HumanSpeechTests
     [Fact]
     public void People_are_understood_with_a_grammar_that_matches_what_they_say()
     {
+        Assert.True(Directory.Exists(Folder), "The recordings of people are missing; install them with: apt-get install pocketsphinx-testdata");
         const string Rank = "(ace | two | three | four | five | six | seven | eight | nine | ten | jack | queen | king | lady)";
         const string Suit = "(clubs | hearts | diamonds | spades)";
         var card = $"{Rank} [of] {Suit}";

@@ -37,16 +37,29 @@ public sealed record SyntheticVoice(string Program, string Voice)
                 _ => ("espeak-ng", ["-v", Voice, "-w", file, words], null),
             };
             var start = new ProcessStartInfo(call.Program, call.Arguments) { RedirectStandardInput = true, RedirectStandardError = true, RedirectStandardOutput = true };
-            using var process = Process.Start(start) ?? throw new InvalidOperationException($"{call.Program} does not start");
+            using var process = Start(start);
             process.StandardInput.Write(call.Input);
             process.StandardInput.Close();
             process.StandardOutput.ReadToEnd();
             process.WaitForExit();
-            return WavFile.Read(file);
+            return new FileInfo(file).Length > 0 ? WavFile.Read(file) : throw new InvalidOperationException($"{Name} said nothing: is the voice installed? {process.StandardError.ReadToEnd()}");
         }
         finally
         {
             File.Delete(file);
+        }
+    }
+
+    private static Process Start(ProcessStartInfo call)
+    {
+        try
+        {
+            return Process.Start(call) ?? throw new InvalidOperationException($"{call.FileName} does not start");
+        }
+        catch (System.ComponentModel.Win32Exception)
+        {
+            var package = call.FileName == "text2wave" ? "festival festvox-kallpc16k festvox-us-slt-hts" : call.FileName;
+            throw new InvalidOperationException($"{call.FileName} plays the technician and is missing; install it with: apt-get install {package}");
         }
     }
 }

@@ -11,6 +11,7 @@ public sealed class VoiceParts : IDisposable
 {
     public VoiceParts(HearingThresholds? thresholds = null)
     {
+        AcousticModel.Installed.Check();
         Understander = new(Lexicon.Load(LexiconFiles));
         Sounds = PronunciationDictionary.Load(File("dialogs/voice/pronunciations.yaml"), System.IO.File.ReadLines(AcousticModel.Installed.Dictionary));
         Grammars = new(LexiconPhrases.Read(LexiconFiles), ListeningPlan.Load(File("dialogs/voice/listening.yaml")), Sounds, Understander);
