@@ -42,9 +42,27 @@ public sealed class Understander
         }
 
         var told = question.Start == 0 ? Told.Nothing : answers.Read(message, 0, question.Start, context);
+        if (told.Open is not null && question.Question is not null && SentenceOf(message, question) is var sentence && sentence < question.Start)
+        {
+            // "150 psi at 70 and now 145 at 60, did it pass": what is not told clearly in the same breath belongs to the question.
+            question = question with { Start = sentence };
+            told = sentence == 0 ? Told.Nothing : answers.Read(message, 0, sentence, context);
+        }
+
         return question.Question is null
             ? Answer(told)
             : Answer(told) with { Intent = Intent.Question, Question = question.Question, Arguments = questions.Arguments(message, question, context.Units) };
+    }
+
+    private static int SentenceOf(Message message, FoundQuestion question)
+    {
+        var start = question.Start;
+        while (start > 0 && !message.Tokens[start - 1].EndsSentence)
+        {
+            start--;
+        }
+
+        return start;
     }
 
     private static Understood Answer(Told told) => told.IsNothing

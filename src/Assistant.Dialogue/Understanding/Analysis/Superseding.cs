@@ -21,6 +21,10 @@ internal static class Superseding
                 Remove(items, i);
                 i--;
             }
+            else if (items[i].Number is not null && IsPastOfEarlier(items, i))
+            {
+                Remove(items, i);
+            }
             else if (items[i].Number is not null && EarlierOf(items, i) is { } earlier)
             {
                 Replace(items, earlier, i, expected);
@@ -94,6 +98,30 @@ internal static class Superseding
         }
 
         return was && now;
+    }
+
+    // "18, was 20 before": what stood there earlier, said behind what stands there now.
+    private static bool IsPastOfEarlier(List<Item> items, int at)
+    {
+        if (!items.Skip(at).All(i => !i.Has(Cue.Now) && (i == items[at] || i.Number is null)) || at == 0 || !items[at - 1].Has(Cue.Past))
+        {
+            return false;
+        }
+
+        for (var i = at - 1; i >= 0; i--)
+        {
+            if (items[i].Number is not null)
+            {
+                return true;
+            }
+
+            if (items[i].NamesQuantity || items[i].Has(Cue.Correction))
+            {
+                return false;
+            }
+        }
+
+        return false;
     }
 
     private static void Replace(List<Item> items, int earlier, int later, Fact? expected)
