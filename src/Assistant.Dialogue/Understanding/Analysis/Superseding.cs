@@ -103,7 +103,7 @@ internal static class Superseding
     // "18, was 20 before": what stood there earlier, said behind what stands there now.
     private static bool IsPastOfEarlier(List<Item> items, int at)
     {
-        if (!items.Skip(at).All(i => !i.Has(Cue.Now) && (i == items[at] || i.Number is null)) || at == 0 || !items[at - 1].Has(Cue.Past))
+        if (at == 0 || !items[at - 1].Has(Cue.Past) || items.Skip(at + 1).Any(i => i.Number is not null || i.Has(Cue.Now)))
         {
             return false;
         }
