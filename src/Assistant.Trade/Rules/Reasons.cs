@@ -72,7 +72,7 @@ internal static class Reasons
         BoxOverCall => new(key, ("box", Degrees(state.Degrees(FactCatalogue.BoxTemperature) ?? 0)), ("over", Kelvins(value))),
         BoxOverSetpoint => new(key, ("box", Degrees(state.Degrees(FactCatalogue.BoxTemperature) ?? 0)), ("setpoint", Degrees(state.Degrees(FactCatalogue.Setpoint) ?? 0))),
         ThermometerGap => new(key, ("gap", Kelvins(value))),
-        SettingExcess => new(key, ("setpoint", Degrees(state.Degrees(FactCatalogue.Setpoint) ?? 0)), ("differential", Kelvins(state.Facts.Difference(FactCatalogue.Differential)?.Kelvins ?? TradeValues.Differential)), ("limit", Degrees(state.WarmestBox))),
+        SettingExcess => new(key, ("setpoint", Degrees(state.Degrees(FactCatalogue.Setpoint) ?? 0)), ("differential", Kelvins(state.Facts.Difference(FactCatalogue.Differential)?.Kelvins ?? TradeValues.Differential.Kelvins)), ("limit", Degrees(state.WarmestBox))),
         RestingGap => new(key, ("low", Degrees(state.Suction.Value)), ("high", Degrees(state.Condensing.Value))),
         RestingTd => new(key, ("suction", Degrees(state.Suction.Value)), ("box", Degrees(state.BoxAir.Value))),
         HighSideOverAmbient => new(key, ("condensing", Degrees(state.Condensing.Value)), ("ambient", Degrees(state.Ambient.Value))),

@@ -29,6 +29,6 @@ internal static class CompressorWork
         var start = vapour.Enthalpy(low, entering).JoulesPerKilogram;
         var least = vapour.Enthalpy(high, ideal).JoulesPerKilogram - start;
         var taken = vapour.Enthalpy(high, leaving).JoulesPerKilogram - start;
-        return least > 0 && taken > 0 ? new(least / taken, 0.02) : Measure.Unknown;
+        return least > 0 && taken > 0 ? new(least / taken, Instruments.CompressionShare) : Measure.Unknown;
     }
 }

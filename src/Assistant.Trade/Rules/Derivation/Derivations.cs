@@ -28,19 +28,19 @@ internal static class Derivations
         var bulb = state.Temperature(FactCatalogue.SuctionLineTemperatureAtBulb);
         approximate = bulb.IsKnown && !state.Evaporator.IsKnown && state.Suction.IsKnown;
         var saturation = state.Evaporator.IsKnown ? state.Evaporator : state.Suction;
-        return bulb.IsKnown && saturation.IsKnown ? bulb - saturation : Said(state, FactCatalogue.Superheat, 2);
+        return bulb.IsKnown && saturation.IsKnown ? bulb - saturation : Said(state, FactCatalogue.Superheat);
     }
 
     /// <summary>T_bubble - T(liquid line at the unit).</summary>
     public static Measure Subcooling(PlantState state)
     {
         var line = state.Temperature(FactCatalogue.LiquidLineTemperature);
-        return line.IsKnown && state.Liquid.IsKnown ? state.Liquid - line : Said(state, FactCatalogue.Subcooling, 2);
+        return line.IsKnown && state.Liquid.IsKnown ? state.Liquid - line : Said(state, FactCatalogue.Subcooling);
     }
 
     /// <summary>T_dew(discharge) - ambient.</summary>
     public static Measure Split(PlantState state) =>
-        state.Condensing.IsKnown && state.Ambient.IsKnown ? state.Condensing - state.Ambient : Said(state, FactCatalogue.CondenserSplit, 2);
+        state.Condensing.IsKnown && state.Ambient.IsKnown ? state.Condensing - state.Ambient : Said(state, FactCatalogue.CondenserSplit);
 
     /// <summary>Air on the coil, else the box, less T_dew of the suction.</summary>
     public static Measure Td(PlantState state) => state.BoxAir - (state.Evaporator.IsKnown ? state.Evaporator : state.Suction);
@@ -64,8 +64,8 @@ internal static class Derivations
             : null;
 
     // A difference said outright rests on two instruments nobody named.
-    private static Measure Said(PlantState state, Fact fact, double errors) =>
-        state.Facts.Difference(fact) is { } said ? new(said.Kelvins, errors * Instruments.TemperatureKelvins) : Measure.Unknown;
+    private static Measure Said(PlantState state, Fact fact) =>
+        state.Facts.Difference(fact) is { } said ? new(said.Kelvins, Instruments.SaidOutrightErrors * Instruments.TemperatureKelvins) : Measure.Unknown;
 
     private static CelsiusTemperature? Point(Measure measure) => measure.IsKnown ? new(measure.Value) : null;
 

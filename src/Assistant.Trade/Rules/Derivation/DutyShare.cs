@@ -33,21 +33,28 @@ internal readonly record struct DutyShare(double Evaporator, double Condenser, d
     /// <summary>Liquid leaves the condenser about 3 K below its bubble point: common practice.</summary>
     private const double DesignSubcooling = 3;
 
+    /// <summary>Outside a tenth and twice the design duty the reckoning is not trusted: common practice.</summary>
+    private const double LeastDuty = 0.1;
+    private const double MostDuty = 2;
+
+    /// <summary>A cylinder fills to a fifth at the least: below it the law of the clearance does not hold. Common practice.</summary>
+    private const double LeastFilling = 0.2;
+
     public static DutyShare Of(PlantState state)
     {
-        var suction = state.Suction.IsKnown ? state.Suction.Value : state.Evaporator.Value - TradeValues.SuctionLineDrop;
+        var suction = state.Suction.IsKnown ? state.Suction.Value : state.Evaporator.Value - TradeValues.SuctionLineDrop.Kelvins;
         if (double.IsNaN(suction) || state.Refrigerant?.Saturation is not { } table)
         {
             return new(1, 1, double.NaN);
         }
 
-        var box = state.Degrees(FactCatalogue.Setpoint) ?? (state.IsFreezer ? TradeValues.FreezerBox : TradeValues.CoolerBox);
+        var box = state.Degrees(FactCatalogue.Setpoint) ?? (state.IsFreezer ? TradeValues.FreezerBox.Degrees : TradeValues.CoolerBox.Degrees);
         var condensing = state.Condensing.IsKnown ? state.Condensing.Value : DesignAmbient + state.DesignSplit;
         var liquid = state.Temperature(FactCatalogue.LiquidLineTemperature);
         var designCondensing = DesignAmbient + state.DesignSplit;
         return At(table, suction, condensing, liquid.IsKnown ? liquid.Value : condensing - DesignSubcooling) is { } now
-            && At(table, box - state.DesignTd - TradeValues.SuctionLineDrop, designCondensing, designCondensing - DesignSubcooling) is { } design
-            ? new(Math.Clamp(now.Cooling / design.Cooling, 0.1, 2), Math.Clamp(now.Rejection / design.Rejection, 0.1, 2), state.Condensing.IsKnown ? now.Opening / design.Opening : double.NaN)
+            && At(table, box - state.DesignTd - TradeValues.SuctionLineDrop.Kelvins, designCondensing, designCondensing - DesignSubcooling) is { } design
+            ? new(Math.Clamp(now.Cooling / design.Cooling, LeastDuty, MostDuty), Math.Clamp(now.Rejection / design.Rejection, LeastDuty, MostDuty), state.Condensing.IsKnown ? now.Opening / design.Opening : double.NaN)
             : new(1, 1, double.NaN);
     }
 
@@ -63,7 +70,7 @@ internal readonly record struct DutyShare(double Evaporator, double Condenser, d
         var low = table.DewPressure(new(suction)).Pascals;
         var ratio = table.DewPressure(new(condensing)).Pascals / low;
         var density = table.VapourDensity(new(suction)).KilogramsPerCubicMeter;
-        var filling = Math.Max(0.2, 1 + Clearance - (Clearance * Math.Pow(ratio, 1 / Expansion)));
+        var filling = Math.Max(LeastFilling, 1 + Clearance - (Clearance * Math.Pow(ratio, 1 / Expansion)));
         var taken = table.VapourEnthalpy(new(suction)).JoulesPerKilogram - table.LiquidEnthalpy(new(liquid)).JoulesPerKilogram;
         var work = low / density * Math.Log(ratio) / Efficiency;
         var flow = density * filling;

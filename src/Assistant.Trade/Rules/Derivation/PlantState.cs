@@ -14,7 +14,7 @@ internal sealed class PlantState
     {
         this.facts = facts;
         Refrigerant = RefrigerantLibrary.Find(facts.Word(FactCatalogue.Refrigerant));
-        IsFreezer = facts.Is(FactCatalogue.Application, "freezer") || (facts.Word(FactCatalogue.Application) is null && Degrees(FactCatalogue.Setpoint) < -8);
+        IsFreezer = facts.Is(FactCatalogue.Application, "freezer") || (facts.Word(FactCatalogue.Application) is null && Degrees(FactCatalogue.Setpoint) < TradeValues.ColdestCoolerSetpoint.Degrees);
         SuctionPressure = facts.Pressure(FactCatalogue.SuctionPressure);
         EvaporatorPressure = facts.Pressure(FactCatalogue.SuctionPressureAtEvaporator);
         DischargePressure = facts.Pressure(FactCatalogue.DischargePressure);
@@ -26,8 +26,8 @@ internal sealed class PlantState
         BoxAir = Temperature(facts.Has(FactCatalogue.EvaporatorAirIn) ? FactCatalogue.EvaporatorAirIn : FactCatalogue.BoxTemperature);
         Ambient = Temperature(FactCatalogue.AmbientTemperature);
         Rests = facts.Is(FactCatalogue.Compressor, "off");
-        DesignSplit = facts.Difference(FactCatalogue.DesignCondenserSplit)?.Kelvins ?? (IsFreezer ? TradeValues.FreezerSplit : TradeValues.CoolerSplit);
-        DesignTd = facts.Difference(FactCatalogue.DesignEvaporatorTd)?.Kelvins ?? TradeValues.EvaporatorTd;
+        DesignSplit = facts.Difference(FactCatalogue.DesignCondenserSplit)?.Kelvins ?? (IsFreezer ? TradeValues.FreezerSplit : TradeValues.CoolerSplit).Kelvins;
+        DesignTd = facts.Difference(FactCatalogue.DesignEvaporatorTd)?.Kelvins ?? TradeValues.EvaporatorTd.Kelvins;
         Setting = HeadSetting();
     }
 
@@ -69,10 +69,10 @@ internal sealed class PlantState
     public double DesignTd { get; }
 
     /// <summary>K: the middle of the usual superheat at the bulb.</summary>
-    public double UsualSuperheat => IsFreezer ? TradeValues.FreezerSuperheat : TradeValues.CoolerSuperheat;
+    public double UsualSuperheat => (IsFreezer ? TradeValues.FreezerSuperheat : TradeValues.CoolerSuperheat).Kelvins;
 
     /// <summary>degC: the warmest the control may let the box become for what is stored.</summary>
-    public double WarmestBox => IsFreezer ? TradeValues.WarmestFreezer : TradeValues.WarmestCooler;
+    public double WarmestBox => (IsFreezer ? TradeValues.WarmestFreezer : TradeValues.WarmestCooler).Degrees;
 
     /// <summary>The head control's setting as a dew temperature, degC; the usual one, widely, where the control is unknown or its setting is; unknown where there is no control.</summary>
     public Measure Setting { get; }
@@ -136,7 +136,7 @@ internal sealed class PlantState
 
         if (Degrees(FactCatalogue.HeadPressureControlSetting) is not { } degrees)
         {
-            return new(TradeValues.HeadSetting, TradeValues.HeadSettingSpread);
+            return new(TradeValues.HeadSetting.Degrees, TradeValues.HeadSettingSpread.Kelvins);
         }
 
         var bubbleSaid = facts.Is(FactCatalogue.SaturationBasis, "bubble");

@@ -67,7 +67,7 @@ internal static class SymptomReader
         if (state.Facts.Quantity(FactCatalogue.CompressorCurrent, Dimension.Current) is { } amperes
             && state.Facts.Quantity(FactCatalogue.RatedCurrent, Dimension.Current) is > 0 and var rated)
         {
-            table[CurrentShare] = new(amperes / rated, 0.02);
+            table[CurrentShare] = new(amperes / rated, Instruments.CurrentShare);
         }
     }
 
@@ -76,7 +76,7 @@ internal static class SymptomReader
         var superheat = Derivations.Superheat(state, out var approximate);
         if (approximate)
         {
-            superheat = (superheat + -TradeValues.SuctionLineDrop).Widen(TradeValues.SuctionLineDropSpread);
+            superheat = (superheat + -TradeValues.SuctionLineDrop.Kelvins).Widen(TradeValues.SuctionLineDropSpread.Kelvins);
         }
 
         if (!double.IsNaN(duty.ValveDemand))
@@ -94,15 +94,15 @@ internal static class SymptomReader
 
         if (!state.Evaporator.IsKnown)
         {
-            td = (td + -TradeValues.SuctionLineDrop).Widen(TradeValues.SuctionLineDropSpread);
+            td = (td + -TradeValues.SuctionLineDrop.Kelvins).Widen(TradeValues.SuctionLineDropSpread.Kelvins);
         }
 
-        var spread = state.Facts.Has(FactCatalogue.DesignEvaporatorTd) ? 0 : TradeValues.EvaporatorTdSpread;
+        var spread = state.Facts.Has(FactCatalogue.DesignEvaporatorTd) ? 0 : TradeValues.EvaporatorTdSpread.Value;
         var share = td / (state.DesignTd * duty.Evaporator);
         table[TdShare] = share.Widen(share.Value * spread);
         var on = state.Temperature(FactCatalogue.EvaporatorAirIn);
         var off = state.Temperature(FactCatalogue.EvaporatorAirOut);
-        if (td.Value > 1)
+        if (td.Value > TradeValues.LeastTdForAir.Kelvins)
         {
             table[AirShare] = (on - off) / td.Value;
         }
@@ -132,13 +132,13 @@ internal static class SymptomReader
 
         var designKnown = state.Facts.Has(FactCatalogue.DesignCondenserSplit);
         var expected = state.DesignSplit * duty;
-        var spread = expected * (designKnown ? 0.1 : 0.25);
+        var spread = designKnown ? TradeValues.PlateSplitSpread.Value : TradeValues.DefaultSplitSpread.Value;
         var held = state.Setting - state.Ambient;
-        table[ControlDue] = (held + -expected).Widen(spread);
-        if (held.Value > expected + 2)
+        table[ControlDue] = (held + -expected).Widen(expected * spread);
+        if (held.Value > expected + TradeValues.ControlAtWork.Kelvins)
         {
             table[HeadOverSetting] = state.Condensing - state.Setting;
-            table[ColdSplitExcess] = (split + -expected).Widen(spread);
+            table[ColdSplitExcess] = (split + -expected).Widen(expected * spread);
 
             // Without the setting, anything between the two is as it should be.
             var excess = split.Value > held.Value ? Math.Max(0, split.Value - held.Value - held.Error) : Math.Min(0, split.Value - held.Value + held.Error);
@@ -146,8 +146,8 @@ internal static class SymptomReader
             return;
         }
 
-        table[HeadExcess] = (split + -expected).Widen(spread);
-        table[SplitShare] = (split / expected).Widen(designKnown ? 0.1 : 0.25);
+        table[HeadExcess] = (split + -expected).Widen(expected * spread);
+        table[SplitShare] = (split / expected).Widen(spread);
     }
 
     private static void ReadCondenser(PlantState state, SymptomTable table)
@@ -175,9 +175,9 @@ internal static class SymptomReader
 
         var differential = state.Facts.Difference(FactCatalogue.Differential)?.Kelvins;
         table[BoxOverSetpoint] = box + -setpoint;
-        table[BoxOverCall] = (box + -(setpoint + (differential ?? TradeValues.Differential))).Widen(differential is null ? TradeValues.Differential : 0);
-        var warmest = setpoint + (differential ?? TradeValues.Differential) - state.WarmestBox;
-        table[SettingExcess] = new(Math.Max(warmest, (differential ?? 0) - TradeValues.WidestDifferential), 0);
+        table[BoxOverCall] = (box + -(setpoint + (differential ?? TradeValues.Differential.Kelvins))).Widen(differential is null ? TradeValues.Differential.Kelvins : 0);
+        var warmest = setpoint + (differential ?? TradeValues.Differential.Kelvins) - state.WarmestBox;
+        table[SettingExcess] = new(Math.Max(warmest, (differential ?? 0) - TradeValues.WidestDifferential.Kelvins), 0);
     }
 
     // The independent thermometer first; the air on to the coil is the next best witness.

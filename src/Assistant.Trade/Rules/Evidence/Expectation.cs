@@ -1,3 +1,6 @@
+using Assistant.Trade.Quantities;
+using Assistant.Trade.Rules.Thresholds;
+
 namespace Assistant.Trade.Rules.Evidence;
 
 /// <summary>What one fault expects of one symptom: a range of values, or a set of words.</summary>
@@ -12,14 +15,20 @@ internal readonly record struct Expectation(Symptom Symptom, double Low, double 
     /// <summary>The most that one number may weigh: five errors out is as wrong as ten.</summary>
     private const double MostWeight = 25;
 
-    public static Expectation AtLeast(Symptom symptom, double low, double scatter) => new(symptom, low, double.PositiveInfinity, 0, scatter, false);
+    public static Expectation AtLeast(Symptom symptom, TemperatureDifference low, TemperatureDifference scatter) => Within(symptom, low.Kelvins, double.PositiveInfinity, scatter.Kelvins);
 
-    public static Expectation AtMost(Symptom symptom, double high, double scatter) => new(symptom, double.NegativeInfinity, high, 0, scatter, false);
+    public static Expectation AtLeast(Symptom symptom, Share low, Share scatter) => Within(symptom, low.Value, double.PositiveInfinity, scatter.Value);
 
-    public static Expectation Between(Symptom symptom, double low, double high, double scatter) => new(symptom, low, high, 0, scatter, false);
+    public static Expectation AtMost(Symptom symptom, TemperatureDifference high, TemperatureDifference scatter) => Within(symptom, double.NegativeInfinity, high.Kelvins, scatter.Kelvins);
+
+    public static Expectation AtMost(Symptom symptom, Share high, Share scatter) => Within(symptom, double.NegativeInfinity, high.Value, scatter.Value);
+
+    public static Expectation Between(Symptom symptom, TemperatureDifference low, TemperatureDifference high, TemperatureDifference scatter) => Within(symptom, low.Kelvins, high.Kelvins, scatter.Kelvins);
+
+    public static Expectation Between(Symptom symptom, Share low, Share high, Share scatter) => Within(symptom, low.Value, high.Value, scatter.Value);
 
     /// <summary>One of these words is seen; if another is, that weighs so much.</summary>
-    public static Expectation Sees(Symptom symptom, double weight, params ReadOnlySpan<int> choices)
+    public static Expectation Sees(Symptom symptom, Weight weight, params ReadOnlySpan<int> choices)
     {
         var words = 0;
         foreach (var choice in choices)
@@ -27,16 +36,18 @@ internal readonly record struct Expectation(Symptom Symptom, double Low, double 
             words |= 1 << choice;
         }
 
-        return new(symptom, 0, 0, words, weight, false);
+        return new(symptom, 0, 0, words, weight.SquaredErrors, false);
     }
 
     /// <summary>Any of these words will do and none of them speaks for the fault.</summary>
-    public static Expectation Allows(Symptom symptom, double weight, params ReadOnlySpan<int> choices) => Sees(symptom, weight, choices) with { IsNeutral = true };
+    public static Expectation Allows(Symptom symptom, Weight weight, params ReadOnlySpan<int> choices) => Sees(symptom, weight, choices) with { IsNeutral = true };
 
     /// <summary>The same, allowed rather than looked for.</summary>
     public Expectation Neutral() => this with { IsNeutral = true };
 
     public Expectation Proving() => this with { IsProof = true };
+
+    private static Expectation Within(Symptom symptom, double low, double high, double scatter) => new(symptom, low, high, 0, scatter, false);
 
     /// <summary>How far the measure is from what is expected, in squared errors: 0 where it fits or is not known.</summary>
     public double Misfit(Measure measure)

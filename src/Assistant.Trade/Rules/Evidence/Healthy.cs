@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
+using static Assistant.Trade.Rules.Faults.Words;
 
 namespace Assistant.Trade.Rules.Evidence;
 
@@ -9,33 +11,33 @@ internal static class Healthy
 {
     public static ImmutableArray<Expectation> Expectations { get; } =
     [
-        Between(SuperheatExcess, -2.2, 2.8, 0.7),
-        Between(Subcooling, 1.7, 4.8, 0.4),
-        Between(HeadExcess, -3, 2.5, 0.7),
-        AtLeast(SplitShare, 0.72, 0.08),
-        AtLeast(HeadOverSetting, -3, 0.7),
-        AtLeast(ColdSplitExcess, 3, 1),
-        Between(TdShare, 0.85, 1.3, 0.1),
-        Between(AirShare, 0.2, 0.6, 0.06),
-        AtMost(DrierDrop, 1.0, 0.3),
-        AtMost(LiquidLineDrop, 2.5, 0.8),
-        Between(StandingExcess, -1.0, 1.0, 0.3),
-        AtLeast(CompressorSuperheat, 7, 1.5),
-        AtLeast(CurrentShare, 0.5, 0.1),
-        Between(CompressorEfficiency, 0.58, 0.85, 0.04),
-        AtMost(BoxOverSetpoint, 5, 1),
-        AtMost(ThermometerGap, 1.3, 0.4),
-        AtMost(SettingExcess, 1.2, 0.4),
-        AtLeast(HighSideOverAmbient, 4, 1),
-        Sees(SightGlass, 9, 0),
-        Sees(CoilIce, 16, 0, 1),
-        Sees(EvaporatorFans, 10, 0),
-        AtMost(CondenserObstruction, 0.5, 0.3),
-        Sees(Compressor, 14, 0, 2),
-        Sees(Calling, 14, 0),
-        Sees(Solenoid, 12, 0),
-        Sees(Defrost, 12, 1),
-        Sees(Door, 2, 0),
+        Between(SuperheatExcess, SuperheatLimits.SoundLow, SuperheatLimits.SoundHigh, SuperheatLimits.Scatter),
+        Between(Subcooling, SubcoolingLimits.SoundLow, SubcoolingLimits.SoundHigh, SubcoolingLimits.Scatter),
+        Between(HeadExcess, HeadLimits.SoundLow, HeadLimits.SoundHigh, HeadLimits.SoundScatter),
+        AtLeast(SplitShare, HeadLimits.SoundSplit, HeadLimits.SplitScatter),
+        AtLeast(HeadOverSetting, HeadLimits.Droop, HeadLimits.SoundScatter),
+        AtLeast(ColdSplitExcess, HeadLimits.FloodedSplit, HeadLimits.ColdScatter),
+        Between(TdShare, CoilLimits.SoundTdLow, CoilLimits.SoundTdHigh, CoilLimits.TdScatter),
+        Between(AirShare, CoilLimits.SoundAirLow, CoilLimits.SoundAirHigh, CoilLimits.AirScatter),
+        AtMost(DrierDrop, LiquidLineLimits.SoundDrier, LiquidLineLimits.SoundDrierScatter),
+        AtMost(LiquidLineDrop, LiquidLineLimits.LineLoss, LiquidLineLimits.LineScatter),
+        Between(StandingExcess, -StandingLimits.Agrees, StandingLimits.Agrees, StandingLimits.LevellingScatter),
+        AtLeast(CompressorSuperheat, SuperheatLimits.WetAtCompressor, SuperheatLimits.SuctionLineScatter),
+        AtLeast(CurrentShare, CompressorLimits.SoundCurrent, CompressorLimits.SoundCurrentScatter),
+        Between(CompressorEfficiency, CompressorLimits.SoundWorkLow, CompressorLimits.SoundWorkHigh, CompressorLimits.WorkScatter),
+        AtMost(BoxOverSetpoint, RoomLimits.StillPulling, RoomLimits.RoomScatter),
+        AtMost(ThermometerGap, RoomLimits.ThermometersAgree, RoomLimits.ThermometerScatter),
+        AtMost(SettingExcess, RoomLimits.UsableSetting, RoomLimits.UsableSettingScatter),
+        AtLeast(HighSideOverAmbient, StandingLimits.RunningOverAmbient, StandingLimits.Scatter),
+        Sees(SightGlass, Weights.GlassSpeaks, Clear),
+        Sees(CoilIce, Weights.Ice, NoIce, LightIce),
+        Sees(EvaporatorFans, Weights.CoilFans, AllFans),
+        AtMost(CondenserObstruction, HeadLimits.Obstructed, HeadLimits.DirtScatter),
+        Sees(Compressor, Weights.CompressorSeen, Running, ShortCycling),
+        Sees(Calling, Weights.Call, Yes),
+        Sees(Solenoid, Weights.Solenoid, Yes),
+        Sees(Defrost, Weights.Defrost, No),
+        Sees(Door, Weights.Door, GoodDoor),
     ];
 
     private static readonly Expectation?[] BySymptom = Index();

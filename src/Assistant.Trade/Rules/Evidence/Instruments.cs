@@ -9,6 +9,12 @@ internal static class Instruments
     /// <summary>1 degF, in K.</summary>
     public const double TemperatureKelvins = 1 / 1.8;
 
-    /// <summary>Two thermometers, each 1 degF off the other way, in K.</summary>
-    public const double TwoThermometersKelvins = 2 / 1.8;
+    /// <summary>What a clamp meter and a plate leave open in the share of the rated current: 2 %, common practice.</summary>
+    public const double CurrentShare = 0.02;
+
+    /// <summary>What two line temperatures leave open in the compression's efficiency: 0.02, common practice.</summary>
+    public const double CompressionShare = 0.02;
+
+    /// <summary>A difference said outright rests on two instruments nobody named: two errors.</summary>
+    public const double SaidOutrightErrors = 2;
 }

@@ -1,5 +1,6 @@
 using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 using static Assistant.Trade.Rules.Faults.Words;
@@ -14,10 +15,10 @@ internal static class CoilIced
         "common practice",
         [CautionCode.IceRemoval, CautionCode.LockOut, CautionCode.MovingFan],
         [FactCatalogue.CoilIce],
-        Between(SuperheatExcess, -3.5, 2, 0.7),
-        AtLeast(TdShare, 1.5, 0.15),
-        AtLeast(AirShare, 0.3, 0.06),
-        AtLeast(BoxOverSetpoint, -1, 1).Neutral(),
-        Sees(SightGlass, 3, Clear),
-        Sees(CoilIce, 16, Blocked).Proving());
+        Between(SuperheatExcess, SuperheatLimits.IcedLow, SuperheatLimits.LittleAirHigh, SuperheatLimits.Scatter),
+        AtLeast(TdShare, CoilLimits.IcedTd, CoilLimits.IcedTdScatter),
+        AtLeast(AirShare, CoilLimits.IcedAirFall, CoilLimits.AirScatter),
+        AtLeast(BoxOverSetpoint, RoomLimits.NotUnder, RoomLimits.RoomScatter).Neutral(),
+        Sees(SightGlass, Weights.GlassThroughIce, Clear),
+        Sees(CoilIce, Weights.Ice, Blocked).Proving());
 }

@@ -1,5 +1,6 @@
 using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 
@@ -13,11 +14,11 @@ internal static class CompressorInefficient
         "trade practice; directions after Rossi and Braun 1997, HVAC&R Research 3(1)",
         [CautionCode.Electrical, CautionCode.LockOut, CautionCode.HotSurface],
         [FactCatalogue.DischargePressure, FactCatalogue.SuctionPressure, FactCatalogue.CompressorCurrent, FactCatalogue.AmbientTemperature],
-        Between(SuperheatExcess, -2.4, 1.5, 0.6),
-        AtMost(TdShare, 0.88, 0.1).Proving(),
-        AtMost(HeadExcess, 1, 0.8),
-        AtMost(SplitShare, 0.85, 0.08),
-        AtMost(CurrentShare, 0.8, 0.08),
-        AtMost(CompressorEfficiency, 0.6, 0.04),
-        AtMost(BoxOverSetpoint, 8, 1));
+        Between(SuperheatExcess, SuperheatLimits.SlackLow, SuperheatLimits.SlackHigh, SuperheatLimits.SlackScatter),
+        AtMost(TdShare, CoilLimits.SlackTd, CoilLimits.TdScatter).Proving(),
+        AtMost(HeadExcess, HeadLimits.SlackHigh, HeadLimits.Scatter),
+        AtMost(SplitShare, HeadLimits.SlackSplit, HeadLimits.SplitScatter),
+        AtMost(CurrentShare, CompressorLimits.SlackCurrent, CompressorLimits.SlackCurrentScatter),
+        AtMost(CompressorEfficiency, CompressorLimits.SlackWork, CompressorLimits.WorkScatter),
+        AtMost(BoxOverSetpoint, RoomLimits.SlackOver, RoomLimits.RoomScatter));
 }

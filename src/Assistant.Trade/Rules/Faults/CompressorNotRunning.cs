@@ -1,5 +1,6 @@
 using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 using static Assistant.Trade.Rules.Faults.Words;
@@ -14,12 +15,12 @@ internal static class CompressorNotRunning
         "common practice",
         [CautionCode.LockOut, CautionCode.Electrical],
         [FactCatalogue.Compressor, FactCatalogue.CallingForCooling, FactCatalogue.SolenoidEnergised],
-        Sees(Compressor, 40, Off).Proving(),
-        Sees(Calling, 14, Yes).Proving(),
-        Allows(Solenoid, 12, Yes),
-        AtMost(RestingGap, 3, 1).Proving(),
-        AtMost(RestingTd, 5, 1.5),
-        AtLeast(HighSideOverAmbient, -60, 1).Neutral(),
-        Allows(SightGlass, 9, Clear, Flashing, Empty),
-        AtLeast(BoxOverSetpoint, -1, 1).Neutral());
+        Sees(Compressor, Weights.CompressorStill, Off).Proving(),
+        Sees(Calling, Weights.Call, Yes).Proving(),
+        Allows(Solenoid, Weights.Solenoid, Yes),
+        AtMost(RestingGap, StandingLimits.Equal, StandingLimits.Scatter).Proving(),
+        AtMost(RestingTd, StandingLimits.PumpedDown, StandingLimits.LowSideScatter),
+        AtLeast(HighSideOverAmbient, StandingLimits.EqualisedUnderAmbient, StandingLimits.Scatter).Neutral(),
+        Allows(SightGlass, Weights.GlassSpeaks, Clear, Flashing, Empty),
+        AtLeast(BoxOverSetpoint, RoomLimits.NotUnder, RoomLimits.RoomScatter).Neutral());
 }

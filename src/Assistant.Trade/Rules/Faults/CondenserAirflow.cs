@@ -1,5 +1,6 @@
 using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 
@@ -13,8 +14,8 @@ internal static class CondenserAirflow
         "trade practice; directions after Rossi and Braun 1997, HVAC&R Research 3(1)",
         [CautionCode.LockOut, CautionCode.MovingFan, CautionCode.Electrical],
         [FactCatalogue.CondenserCoil, FactCatalogue.CondenserFans],
-        AtLeast(HeadExcess, 2.5, 0.8),
-        AtLeast(HeadOverSetting, 0, 0.8),
-        Between(Subcooling, 1.7, 6, 0.5),
-        AtLeast(CondenserObstruction, 0.5, 0.22));
+        AtLeast(HeadExcess, HeadLimits.WellOver, HeadLimits.Scatter),
+        AtLeast(HeadOverSetting, HeadLimits.AtSetting, HeadLimits.Scatter),
+        Between(Subcooling, SubcoolingLimits.SoundLow, SubcoolingLimits.UsualHigh, SubcoolingLimits.UnsteadyScatter),
+        AtLeast(CondenserObstruction, HeadLimits.Obstructed, HeadLimits.CleanScatter));
 }

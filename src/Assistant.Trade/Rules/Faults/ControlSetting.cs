@@ -1,5 +1,6 @@
 using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 using static Assistant.Trade.Rules.Faults.Words;
@@ -14,12 +15,12 @@ internal static class ControlSetting
         "FDA Food Code 3-501.16 for coolers; common practice for freezers",
         [CautionCode.FoodSafety],
         [FactCatalogue.Setpoint, FactCatalogue.Differential, FactCatalogue.CallingForCooling],
-        Sees(Calling, 2, No),
-        Allows(Solenoid, 12, Yes, No),
-        Allows(Compressor, 14, Off, Running),
-        AtLeast(SettingExcess, 1.4, 0.1).Proving(),
-        AtLeast(RestingTd, 5, 1.5),
-        AtMost(BoxOverCall, 1, 0.7).Proving(),
-        AtLeast(HighSideOverAmbient, -5, 1).Neutral(),
-        Allows(SightGlass, 9, Clear, Flashing, Empty));
+        Sees(Calling, Weights.CallUnderAWrongSetting, No),
+        Allows(Solenoid, Weights.Solenoid, Yes, No),
+        Allows(Compressor, Weights.CompressorSeen, Off, Running),
+        AtLeast(SettingExcess, RoomLimits.WrongSetting, RoomLimits.WrongSettingScatter).Proving(),
+        AtLeast(RestingTd, StandingLimits.PumpedDown, StandingLimits.LowSideScatter),
+        AtMost(BoxOverCall, RoomLimits.Obeyed, RoomLimits.ObeyedScatter).Proving(),
+        AtLeast(HighSideOverAmbient, StandingLimits.AnyOverAmbient, StandingLimits.Scatter).Neutral(),
+        Allows(SightGlass, Weights.GlassSpeaks, Clear, Flashing, Empty));
 }

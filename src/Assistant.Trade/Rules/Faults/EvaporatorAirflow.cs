@@ -1,5 +1,6 @@
 using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 using static Assistant.Trade.Rules.Faults.Words;
@@ -14,8 +15,8 @@ internal static class EvaporatorAirflow
         "trade practice; directions after Rossi and Braun 1997, HVAC&R Research 3(1)",
         [CautionCode.LockOut, CautionCode.MovingFan, CautionCode.Electrical],
         [FactCatalogue.EvaporatorFans, FactCatalogue.CoilIce, FactCatalogue.EvaporatorAirOut],
-        Between(SuperheatExcess, -3, 2, 0.7),
-        AtLeast(TdShare, 1.35, 0.12),
-        AtLeast(AirShare, 0.48, 0.06),
-        Sees(EvaporatorFans, 1.5, SomeFans, NoFans));
+        Between(SuperheatExcess, SuperheatLimits.LittleAirLow, SuperheatLimits.LittleAirHigh, SuperheatLimits.Scatter),
+        AtLeast(TdShare, CoilLimits.LittleAirTd, CoilLimits.FaultyTdScatter),
+        AtLeast(AirShare, CoilLimits.LittleAirFall, CoilLimits.AirScatter),
+        Sees(EvaporatorFans, Weights.CoilFansTurn, SomeFans, NoFans));
 }

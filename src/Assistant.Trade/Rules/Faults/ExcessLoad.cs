@@ -1,5 +1,6 @@
 using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 using static Assistant.Trade.Rules.Faults.Words;
@@ -14,11 +15,11 @@ internal static class ExcessLoad
         "common practice",
         [CautionCode.TrappedInside, CautionCode.FoodSafety, CautionCode.ColdStress],
         [FactCatalogue.DoorCondition, FactCatalogue.BoxTemperature, FactCatalogue.ProductTemperature],
-        Between(SuperheatExcess, -2.2, 5, 0.8),
+        Between(SuperheatExcess, SuperheatLimits.SoundLow, SuperheatLimits.LoadedHigh, SuperheatLimits.HungryScatter),
         // A warm room alone says only that something is wrong: a door, a load or a pressure has to speak for this.
-        AtLeast(BoxOverSetpoint, 2.5, 0.8).Neutral(),
-        Between(TdShare, 0.8, 1.5, 0.12).Neutral(),
-        Between(HeadExcess, -3, 4, 0.8),
-        Sees(Door, 6, LeakingDoor, OpenDoor).Proving(),
-        Sees(CoilIce, 16, NoIce, LightIce, DistributorEnd));
+        AtLeast(BoxOverSetpoint, RoomLimits.LoadedOver, RoomLimits.SoundScatter).Neutral(),
+        Between(TdShare, CoilLimits.LoadedTdLow, CoilLimits.LoadedTdHigh, CoilLimits.FaultyTdScatter).Neutral(),
+        Between(HeadExcess, HeadLimits.LoadedLow, HeadLimits.LoadedHigh, HeadLimits.Scatter),
+        Sees(Door, Weights.DoorOfALoad, LeakingDoor, OpenDoor).Proving(),
+        Sees(CoilIce, Weights.Ice, NoIce, LightIce, DistributorEnd));
 }

@@ -1,5 +1,6 @@
 using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 
@@ -13,8 +14,8 @@ internal static class ExpansionValveOverfeeding
         "common practice",
         [CautionCode.LiquidToSuction, CautionCode.LiquidRefrigerant],
         [FactCatalogue.SuctionLineTemperatureAtBulb, FactCatalogue.SuctionPressureAtEvaporator, FactCatalogue.SuctionLineTemperatureAtCompressor],
-        AtMost(SuperheatExcess, -2.6, 0.6).Proving(),
-        AtMost(CompressorSuperheat, 7, 1.5),
-        Between(TdShare, 0.8, 1.3, 0.1),
-        AtLeast(CompressorEfficiency, 0.58, 0.04));
+        AtMost(SuperheatExcess, SuperheatLimits.Overfed, SuperheatLimits.OverfedScatter).Proving(),
+        AtMost(CompressorSuperheat, SuperheatLimits.WetAtCompressor, SuperheatLimits.SuctionLineScatter),
+        Between(TdShare, CoilLimits.OverfedTdLow, CoilLimits.SoundTdHigh, CoilLimits.TdScatter),
+        AtLeast(CompressorEfficiency, CompressorLimits.SoundWorkLow, CompressorLimits.WorkScatter));
 }

@@ -1,5 +1,6 @@
 using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 using static Assistant.Trade.Rules.Faults.Words;
@@ -14,10 +15,10 @@ internal static class ExpansionValveStarving
         "trade practice; directions after Rossi and Braun 1997, HVAC&R Research 3(1)",
         [CautionCode.TrappedLiquid, CautionCode.LiquidRefrigerant],
         [FactCatalogue.SightGlass, FactCatalogue.SuctionLineTemperatureAtBulb, FactCatalogue.DrierInletTemperature],
-        AtLeast(SuperheatExcess, 2.5, 0.8).Proving(),
-        Sees(SightGlass, 14, Clear).Proving(),
-        AtLeast(TdShare, 1.1, 0.12),
-        AtMost(ValveDemand, 1.0, 0.08),
-        Between(Subcooling, 1.3, 6, 0.4),
-        Sees(CoilIce, 16, NoIce, LightIce, DistributorEnd));
+        AtLeast(SuperheatExcess, SuperheatLimits.Starved, SuperheatLimits.HungryScatter).Proving(),
+        Sees(SightGlass, Weights.GlassDecides, Clear).Proving(),
+        AtLeast(TdShare, CoilLimits.HungryTd, CoilLimits.FaultyTdScatter),
+        AtMost(ValveDemand, CoilLimits.EnoughPressure, CoilLimits.DemandScatter),
+        Between(Subcooling, SubcoolingLimits.LiquidAtValve, SubcoolingLimits.UsualHigh, SubcoolingLimits.Scatter),
+        Sees(CoilIce, Weights.Ice, NoIce, LightIce, DistributorEnd));
 }

@@ -1,5 +1,6 @@
 using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 using static Assistant.Trade.Rules.Faults.Words;
@@ -14,9 +15,9 @@ internal static class HeadPressureControlHigh
         "common practice",
         [CautionCode.HotSurface, CautionCode.LockOut],
         [FactCatalogue.LiquidLineTemperature, FactCatalogue.HeadPressureControlSetting, FactCatalogue.AmbientTemperature],
-        AtLeast(HeadExcess, 2.5, 0.8),
-        AtLeast(HeadOverSetting, 0, 0.8),
-        AtMost(Subcooling, 1.7, 0.4).Proving(),
-        Sees(SightGlass, 9, Clear, Flashing),
-        Sees(HeadControl, 12, Valve));
+        AtLeast(HeadExcess, HeadLimits.WellOver, HeadLimits.Scatter),
+        AtLeast(HeadOverSetting, HeadLimits.AtSetting, HeadLimits.Scatter),
+        AtMost(Subcooling, SubcoolingLimits.MixedAway, SubcoolingLimits.Scatter).Proving(),
+        Sees(SightGlass, Weights.GlassSpeaks, Clear, Flashing),
+        Sees(HeadControl, Weights.HeadControl, Valve));
 }

@@ -1,5 +1,6 @@
 using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 using static Assistant.Trade.Rules.Faults.Words;
@@ -14,15 +15,15 @@ internal static class HeadPressureControlLow
         "common practice",
         [CautionCode.LockOut, CautionCode.RoofWeather, CautionCode.MovingFan],
         [FactCatalogue.SightGlass, FactCatalogue.AmbientTemperature, FactCatalogue.HeadPressureControlSetting],
-        AtLeast(SuperheatExcess, -1, 0.8),
-        AtMost(HeadExcess, -2, 0.8),
-        AtLeast(ControlDue, 1, 1),
-        AtMost(HeadOverSetting, -2.5, 0.8).Proving(),
-        Between(ColdSplitExcess, -6, 4, 8).Proving(),
-        Sees(SightGlass, 14, Clear).Proving(),
-        Between(Subcooling, 1.2, 6, 0.5),
-        AtLeast(TdShare, 0.9, 0.12),
-        AtLeast(ValveDemand, 0.95, 0.08),
-        Sees(CoilIce, 16, NoIce, LightIce, DistributorEnd),
-        Sees(HeadControl, 12, Valve, FanCycling));
+        AtLeast(SuperheatExcess, SuperheatLimits.LowHead, SuperheatLimits.HungryScatter),
+        AtMost(HeadExcess, HeadLimits.Under, HeadLimits.Scatter),
+        AtLeast(ControlDue, HeadLimits.ControlHasWork, HeadLimits.ColdScatter),
+        AtMost(HeadOverSetting, HeadLimits.NotHeld, HeadLimits.Scatter).Proving(),
+        Between(ColdSplitExcess, HeadLimits.WholeSplitLow, HeadLimits.WholeSplitHigh, HeadLimits.WholeSplitScatter).Proving(),
+        Sees(SightGlass, Weights.GlassDecides, Clear).Proving(),
+        Between(Subcooling, SubcoolingLimits.LiquidInTheCold, SubcoolingLimits.UsualHigh, SubcoolingLimits.UnsteadyScatter),
+        AtLeast(TdShare, CoilLimits.LowHeadTd, CoilLimits.FaultyTdScatter),
+        AtLeast(ValveDemand, CoilLimits.LowHeadDemand, CoilLimits.DemandScatter),
+        Sees(CoilIce, Weights.Ice, NoIce, LightIce, DistributorEnd),
+        Sees(HeadControl, Weights.HeadControl, Valve, FanCycling));
 }

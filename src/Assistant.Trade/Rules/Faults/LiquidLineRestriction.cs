@@ -1,5 +1,6 @@
 using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 using static Assistant.Trade.Rules.Faults.Words;
@@ -14,12 +15,12 @@ internal static class LiquidLineRestriction
         "common practice (3 degF across the drier)",
         [CautionCode.TrappedLiquid, CautionCode.NoVenting, CautionCode.LiquidRefrigerant],
         [FactCatalogue.DrierInletTemperature, FactCatalogue.DrierOutletTemperature, FactCatalogue.LiquidLineTemperature],
-        AtLeast(SuperheatExcess, 2, 0.8),
-        Between(Subcooling, 1.8, 6, 0.4),
-        AtLeast(DrierDrop, 1.7, 0.4).Proving(),
-        AtLeast(LiquidLineDrop, 2.5, 0.8),
-        Sees(SightGlass, 9, Flashing, Empty),
-        AtLeast(TdShare, 1.1, 0.12),
-        AtMost(ValveDemand, 1.05, 0.08),
-        Sees(CoilIce, 16, NoIce, LightIce, DistributorEnd));
+        AtLeast(SuperheatExcess, SuperheatLimits.Restricted, SuperheatLimits.HungryScatter),
+        Between(Subcooling, SubcoolingLimits.FullLiquid, SubcoolingLimits.UsualHigh, SubcoolingLimits.Scatter),
+        AtLeast(DrierDrop, LiquidLineLimits.BlockedDrier, LiquidLineLimits.BlockedDrierScatter).Proving(),
+        AtLeast(LiquidLineDrop, LiquidLineLimits.LineLoss, LiquidLineLimits.LineScatter),
+        Sees(SightGlass, Weights.GlassSpeaks, Flashing, Empty),
+        AtLeast(TdShare, CoilLimits.HungryTd, CoilLimits.FaultyTdScatter),
+        AtMost(ValveDemand, CoilLimits.RestrictedDemand, CoilLimits.DemandScatter),
+        Sees(CoilIce, Weights.Ice, NoIce, LightIce, DistributorEnd));
 }

@@ -1,4 +1,5 @@
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 
@@ -12,5 +13,5 @@ internal static class NoFault
         "common practice",
         [],
         [FactCatalogue.SuctionLineTemperatureAtBulb, FactCatalogue.DischargePressure, FactCatalogue.LiquidLineTemperature],
-        AtMost(BoxOverSetpoint, 3.5, 0.8));
+        AtMost(BoxOverSetpoint, RoomLimits.SoundOver, RoomLimits.SoundScatter));
 }

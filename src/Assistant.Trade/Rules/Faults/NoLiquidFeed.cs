@@ -1,5 +1,6 @@
 using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 using static Assistant.Trade.Rules.Faults.Words;
@@ -14,17 +15,17 @@ internal static class NoLiquidFeed
         "common practice",
         [CautionCode.Electrical, CautionCode.LockOut, CautionCode.TrappedLiquid],
         [FactCatalogue.SolenoidEnergised, FactCatalogue.CallingForCooling, FactCatalogue.SuctionPressure],
-        Sees(Compressor, 14, Off, ShortCycling),
-        Sees(Calling, 14, Yes).Proving(),
-        Sees(Solenoid, 2, No).Proving(),
-        AtLeast(RestingGap, 2, 1).Proving(),
-        AtLeast(RestingTd, 8, 1.5).Proving(),
-        AtLeast(TdShare, 2, 0.2),
-        AtMost(AirShare, 0.2, 0.06),
-        AtMost(HeadExcess, 2, 0.8),
-        AtMost(HeadOverSetting, 2, 0.8),
-        AtMost(ColdSplitExcess, 40, 1),
-        Between(HighSideOverAmbient, -4, 4, 1),
-        Allows(SightGlass, 9, Clear, Flashing, Empty),
-        AtLeast(BoxOverSetpoint, -1, 1).Neutral());
+        Sees(Compressor, Weights.CompressorSeen, Off, ShortCycling),
+        Sees(Calling, Weights.Call, Yes).Proving(),
+        Sees(Solenoid, Weights.SolenoidStuck, No).Proving(),
+        AtLeast(RestingGap, StandingLimits.Apart, StandingLimits.Scatter).Proving(),
+        AtLeast(RestingTd, StandingLimits.NothingLetIn, StandingLimits.LowSideScatter).Proving(),
+        AtLeast(TdShare, CoilLimits.EmptyTd, CoilLimits.EmptyTdScatter),
+        AtMost(AirShare, CoilLimits.EmptyAirFall, CoilLimits.AirScatter),
+        AtMost(HeadExcess, HeadLimits.NotOver, HeadLimits.Scatter),
+        AtMost(HeadOverSetting, HeadLimits.NotOver, HeadLimits.Scatter),
+        AtMost(ColdSplitExcess, HeadLimits.RestingSplit, HeadLimits.ColdScatter),
+        Between(HighSideOverAmbient, -StandingLimits.RestingNearAmbient, StandingLimits.RestingNearAmbient, StandingLimits.Scatter),
+        Allows(SightGlass, Weights.GlassSpeaks, Clear, Flashing, Empty),
+        AtLeast(BoxOverSetpoint, RoomLimits.NotUnder, RoomLimits.RoomScatter).Neutral());
 }

@@ -1,5 +1,6 @@
 using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 
@@ -13,8 +14,8 @@ internal static class Noncondensables
         "trade practice; directions after Rossi and Braun 1997, HVAC&R Research 3(1)",
         [CautionCode.NoVenting],
         [FactCatalogue.HighSideStandingPressure, FactCatalogue.LiquidLineTemperature],
-        AtLeast(Subcooling, 4, 0.8),
-        AtLeast(HeadExcess, 1.5, 0.8),
-        AtLeast(HeadOverSetting, 0, 0.8),
-        AtLeast(StandingExcess, 1.8, 0.3).Proving());
+        AtLeast(Subcooling, SubcoolingLimits.UnderGas, SubcoolingLimits.FilledScatter),
+        AtLeast(HeadExcess, HeadLimits.Over, HeadLimits.Scatter),
+        AtLeast(HeadOverSetting, HeadLimits.AtSetting, HeadLimits.Scatter),
+        AtLeast(StandingExcess, StandingLimits.Gas, StandingLimits.LevellingScatter).Proving());
 }

@@ -1,5 +1,6 @@
 using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 
@@ -13,8 +14,8 @@ internal static class Overcharge
         "trade practice; directions after Rossi and Braun 1997, HVAC&R Research 3(1)",
         [CautionCode.NoVenting, CautionCode.OverfullCylinder, CautionCode.LiquidRefrigerant],
         [FactCatalogue.HighSideStandingPressure, FactCatalogue.LiquidLineTemperature],
-        AtLeast(Subcooling, 5.5, 0.8),
-        AtLeast(HeadExcess, 1.5, 0.8),
-        AtLeast(HeadOverSetting, 0, 0.8),
-        Between(StandingExcess, -1.2, 1.2, 0.3).Proving());
+        AtLeast(Subcooling, SubcoolingLimits.Standing, SubcoolingLimits.FilledScatter),
+        AtLeast(HeadExcess, HeadLimits.Over, HeadLimits.Scatter),
+        AtLeast(HeadOverSetting, HeadLimits.AtSetting, HeadLimits.Scatter),
+        Between(StandingExcess, -StandingLimits.NoGas, StandingLimits.NoGas, StandingLimits.LevellingScatter).Proving());
 }

@@ -1,5 +1,6 @@
 using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 using static Assistant.Trade.Rules.Faults.Words;
@@ -14,11 +15,11 @@ internal static class SensorError
         "common practice",
         [CautionCode.FoodSafety],
         [FactCatalogue.BoxTemperatureCheck, FactCatalogue.EvaporatorAirIn],
-        AtLeast(ThermometerGap, 2.2, 0.4).Proving(),
-        Allows(Calling, 14, Yes, No),
-        Allows(Solenoid, 12, Yes, No),
-        Allows(Compressor, 14, Running, Off, ShortCycling),
-        Allows(SightGlass, 9, Clear, Flashing, Empty),
-        AtLeast(HighSideOverAmbient, -5, 1).Neutral(),
-        AtLeast(BoxOverSetpoint, -20, 1).Neutral());
+        AtLeast(ThermometerGap, RoomLimits.ThermometersApart, RoomLimits.ThermometerScatter).Proving(),
+        Allows(Calling, Weights.Call, Yes, No),
+        Allows(Solenoid, Weights.Solenoid, Yes, No),
+        Allows(Compressor, Weights.CompressorSeen, Running, Off, ShortCycling),
+        Allows(SightGlass, Weights.GlassSpeaks, Clear, Flashing, Empty),
+        AtLeast(HighSideOverAmbient, StandingLimits.AnyOverAmbient, StandingLimits.Scatter).Neutral(),
+        AtLeast(BoxOverSetpoint, RoomLimits.AnyRoom, RoomLimits.RoomScatter).Neutral());
 }

@@ -1,5 +1,6 @@
 using Assistant.Trade.Cautions;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 using static Assistant.Trade.Rules.Faults.Words;
@@ -14,13 +15,13 @@ internal static class Undercharge
         "trade practice; directions after Rossi and Braun 1997, HVAC&R Research 3(1)",
         [CautionCode.NoVenting, CautionCode.TrappedLiquid, CautionCode.LiquidRefrigerant],
         [FactCatalogue.SightGlass, FactCatalogue.LiquidLineTemperature, FactCatalogue.SuctionLineTemperatureAtBulb],
-        AtLeast(SuperheatExcess, 1.2, 0.8),
-        AtMost(Subcooling, 1.5, 0.4),
-        Sees(SightGlass, 14, Flashing, Empty).Proving(),
-        Between(HeadExcess, -16, 2, 0.8),
-        AtLeast(HeadOverSetting, -16, 1),
-        AtLeast(ColdSplitExcess, 3.5, 1),
-        AtLeast(TdShare, 1.0, 0.12),
-        AtMost(ValveDemand, 1.2, 0.08),
-        Sees(CoilIce, 16, NoIce, LightIce, DistributorEnd));
+        AtLeast(SuperheatExcess, SuperheatLimits.ShortOfCharge, SuperheatLimits.HungryScatter),
+        AtMost(Subcooling, SubcoolingLimits.NoSeal, SubcoolingLimits.Scatter),
+        Sees(SightGlass, Weights.GlassDecides, Flashing, Empty).Proving(),
+        Between(HeadExcess, HeadLimits.ShortOfChargeLow, HeadLimits.NotOver, HeadLimits.Scatter),
+        AtLeast(HeadOverSetting, HeadLimits.ShortOfChargeLow, HeadLimits.ColdScatter),
+        AtLeast(ColdSplitExcess, HeadLimits.ShortFloodedSplit, HeadLimits.ColdScatter),
+        AtLeast(TdShare, CoilLimits.ShortOfChargeTd, CoilLimits.FaultyTdScatter),
+        AtMost(ValveDemand, CoilLimits.ShortOfChargeDemand, CoilLimits.DemandScatter),
+        Sees(CoilIce, Weights.Ice, NoIce, LightIce, DistributorEnd));
 }
