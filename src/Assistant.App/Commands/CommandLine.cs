@@ -31,5 +31,6 @@ internal static class CommandLine
         VerifyCommand.Create(),
         ExportCommand.Create(),
         ImportCommand.Create(),
+        PeopleCommand.Create(),
     };
 }

@@ -33,6 +33,8 @@ namespace Assistant.Dialogue.Visits;
 [JsonDerivedType(typeof(PersonErased), "person-erased")]
 [JsonDerivedType(typeof(CylinderUsed), "cylinder-used")]
 [JsonDerivedType(typeof(LeakFound), "leak-found")]
+[JsonDerivedType(typeof(PersonJoined), "person-joined")]
+[JsonDerivedType(typeof(PersonLeft), "person-left")]
 public abstract record VisitEvent
 {
     /// <summary>When it happened, by the clock of the one who recorded it.</summary>
@@ -144,3 +146,10 @@ public sealed record PersonErased(ImmutableArray<int> Events) : VisitEvent;
 /// <param name="WaterCapacityGrams">The mass of water the cylinder would hold, where it is known.</param>
 public sealed record CylinderUsed(
     string EntryId, string Tag, string CylinderKind, string Purpose, string Refrigerant, long TareGrams, long GrossBeforeGrams, long GrossAfterGrams, long? WaterCapacityGrams) : VisitEvent;
+
+/// <summary>A person joined the visit, or is on it with another role from now on.</summary>
+/// <param name="Role">on-site, helping or office.</param>
+public sealed record PersonJoined([property: Personal] string PersonId, string Role) : VisitEvent;
+
+/// <summary>A person is no longer on the visit.</summary>
+public sealed record PersonLeft([property: Personal] string PersonId) : VisitEvent;

@@ -44,6 +44,8 @@ internal static class VisitFold
             ReminderSet e => Undoable(next with { Reminders = next.Reminders.Add(new(number, e.Due, e.About)) }, number),
             FollowUpNoted e => Undoable(next with { FollowUps = next.FollowUps.Add(new(number, e.Due, e.What)) }, number),
             LeakFound e => Undoable(next with { Leaks = next.Leaks.Add((number, e.Place)) }, number),
+            PersonJoined e => next with { People = next.People.SetItem(e.By, e.Role) },
+            PersonLeft e => next with { People = next.People.Remove(e.By) },
             HandedOver e => next with { HandedTo = e.To },
             VisitClosed e => Undoable(next with { Outcome = e.Outcome, ClosedBy = number }, number),
             _ => next,

@@ -65,6 +65,9 @@ public sealed record VisitState
     /// <summary>Who has the visit now, where it was handed over.</summary>
     public string? HandedTo { get; init; }
 
+    /// <summary>Who is on the visit with which role (on-site, helping, office), by name; empty where nobody signs in.</summary>
+    public ImmutableDictionary<string, string> People { get; init; } = ImmutableDictionary<string, string>.Empty;
+
     /// <summary>What people call the equipment, or null.</summary>
     public string? Unit { get; init; }
 

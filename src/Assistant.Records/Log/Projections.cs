@@ -28,6 +28,12 @@ internal static class Projections
                 case EventWithdrawn { Withdrawn: var withdrawn }:
                     await WithdrawAsync(context, visit, withdrawn);
                     break;
+                case PersonJoined joined:
+                    await MembersOf.JoinAsync(context, visit.Id, joined);
+                    break;
+                case PersonLeft left:
+                    await MembersOf.LeaveAsync(context, visit.Id, left);
+                    break;
                 case VisitClosed closed:
                     visit.ClosedAt = closed.At;
                     break;

@@ -77,6 +77,37 @@ namespace Assistant.Records.Migrations
                     b.ToTable("assets", (string)null);
                 });
 
+            modelBuilder.Entity("Assistant.Records.Storage.Rows.ChannelIdentityRow", b =>
+                {
+                    b.Property<string>("Channel")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("channel");
+
+                    b.Property<string>("Address")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("address");
+
+                    b.Property<string>("BoundAt")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("bound_at");
+
+                    b.Property<string>("PersonId")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("person_id");
+
+                    b.Property<string>("RevokedAt")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("revoked_at");
+
+                    b.HasKey("Channel", "Address");
+
+                    b.HasIndex("PersonId");
+
+                    b.ToTable("channel_identities", (string)null);
+                });
+
             modelBuilder.Entity("Assistant.Records.Storage.Rows.ConversationRow", b =>
                 {
                     b.Property<string>("Channel")
@@ -97,6 +128,54 @@ namespace Assistant.Records.Migrations
                     b.HasIndex("VisitId");
 
                     b.ToTable("conversations", (string)null);
+                });
+
+            modelBuilder.Entity("Assistant.Records.Storage.Rows.EnrolmentCodeRow", b =>
+                {
+                    b.Property<string>("Digest")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("digest");
+
+                    b.Property<string>("Expires")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("expires");
+
+                    b.Property<string>("PersonId")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("person_id");
+
+                    b.HasKey("Digest");
+
+                    b.HasIndex("PersonId")
+                        .IsUnique();
+
+                    b.ToTable("enrolment_codes", (string)null);
+                });
+
+            modelBuilder.Entity("Assistant.Records.Storage.Rows.EnrolmentTryRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("id");
+
+                    b.Property<string>("AddressDigest")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("address_digest");
+
+                    b.Property<string>("At")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("at");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("At");
+
+                    b.ToTable("enrolment_tries", (string)null);
                 });
 
             modelBuilder.Entity("Assistant.Records.Storage.Rows.EventRow", b =>
@@ -150,6 +229,25 @@ namespace Assistant.Records.Migrations
                     b.HasKey("VisitId", "Number");
 
                     b.ToTable("events", (string)null);
+                });
+
+            modelBuilder.Entity("Assistant.Records.Storage.Rows.FirmRow", b =>
+                {
+                    b.Property<string>("Id")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("name");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Name")
+                        .IsUnique();
+
+                    b.ToTable("firms", (string)null);
                 });
 
             modelBuilder.Entity("Assistant.Records.Storage.Rows.MessageRow", b =>
@@ -233,6 +331,45 @@ namespace Assistant.Records.Migrations
                     b.ToTable("outbox", (string)null);
                 });
 
+            modelBuilder.Entity("Assistant.Records.Storage.Rows.PersonRow", b =>
+                {
+                    b.Property<string>("Id")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("id");
+
+                    b.Property<string>("FirmId")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("firm_id");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("name");
+
+                    b.Property<string>("NameKey")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("name_key");
+
+                    b.Property<string>("RevokedAt")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("revoked_at");
+
+                    b.Property<int>("Roles")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("roles");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("FirmId");
+
+                    b.HasIndex("NameKey")
+                        .IsUnique();
+
+                    b.ToTable("people", (string)null);
+                });
+
             modelBuilder.Entity("Assistant.Records.Storage.Rows.PictureRow", b =>
                 {
                     b.Property<string>("Id")
@@ -281,6 +418,73 @@ namespace Assistant.Records.Migrations
                     b.HasIndex("DoneAt", "Due");
 
                     b.ToTable("reminders", (string)null);
+                });
+
+            modelBuilder.Entity("Assistant.Records.Storage.Rows.StoppedAddressRow", b =>
+                {
+                    b.Property<string>("AddressDigest")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("address_digest");
+
+                    b.Property<string>("At")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("at");
+
+                    b.HasKey("AddressDigest");
+
+                    b.ToTable("stopped_addresses", (string)null);
+                });
+
+            modelBuilder.Entity("Assistant.Records.Storage.Rows.VisitAccessRow", b =>
+                {
+                    b.Property<string>("VisitId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("visit_id");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("code");
+
+                    b.Property<string>("FirmId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("firm_id");
+
+                    b.HasKey("VisitId");
+
+                    b.HasIndex("Code");
+
+                    b.HasIndex("FirmId");
+
+                    b.ToTable("visit_access", (string)null);
+                });
+
+            modelBuilder.Entity("Assistant.Records.Storage.Rows.VisitMemberRow", b =>
+                {
+                    b.Property<string>("VisitId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("visit_id");
+
+                    b.Property<string>("PersonId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("person_id");
+
+                    b.Property<string>("Role")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("role");
+
+                    b.Property<string>("Since")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("since");
+
+                    b.HasKey("VisitId", "PersonId");
+
+                    b.HasIndex("PersonId");
+
+                    b.ToTable("visit_members", (string)null);
                 });
 
             modelBuilder.Entity("Assistant.Records.Storage.Rows.VisitRow", b =>
@@ -332,11 +536,29 @@ namespace Assistant.Records.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Assistant.Records.Storage.Rows.ChannelIdentityRow", b =>
+                {
+                    b.HasOne("Assistant.Records.Storage.Rows.PersonRow", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Assistant.Records.Storage.Rows.ConversationRow", b =>
                 {
                     b.HasOne("Assistant.Records.Storage.Rows.VisitRow", null)
                         .WithMany()
                         .HasForeignKey("VisitId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Assistant.Records.Storage.Rows.EnrolmentCodeRow", b =>
+                {
+                    b.HasOne("Assistant.Records.Storage.Rows.PersonRow", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -359,7 +581,39 @@ namespace Assistant.Records.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Assistant.Records.Storage.Rows.PersonRow", b =>
+                {
+                    b.HasOne("Assistant.Records.Storage.Rows.FirmRow", null)
+                        .WithMany()
+                        .HasForeignKey("FirmId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Assistant.Records.Storage.Rows.ReminderRow", b =>
+                {
+                    b.HasOne("Assistant.Records.Storage.Rows.VisitRow", null)
+                        .WithMany()
+                        .HasForeignKey("VisitId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Assistant.Records.Storage.Rows.VisitAccessRow", b =>
+                {
+                    b.HasOne("Assistant.Records.Storage.Rows.FirmRow", null)
+                        .WithMany()
+                        .HasForeignKey("FirmId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Assistant.Records.Storage.Rows.VisitRow", null)
+                        .WithMany()
+                        .HasForeignKey("VisitId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Assistant.Records.Storage.Rows.VisitMemberRow", b =>
                 {
                     b.HasOne("Assistant.Records.Storage.Rows.VisitRow", null)
                         .WithMany()

@@ -15,6 +15,14 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     public DbSet<PictureRow> Pictures => Set<PictureRow>();
     public DbSet<ReminderRow> Reminders => Set<ReminderRow>();
     public DbSet<OutboxRow> Outbox => Set<OutboxRow>();
+    public DbSet<FirmRow> Firms => Set<FirmRow>();
+    public DbSet<PersonRow> People => Set<PersonRow>();
+    public DbSet<EnrolmentCodeRow> EnrolmentCodes => Set<EnrolmentCodeRow>();
+    public DbSet<EnrolmentTryRow> EnrolmentTries => Set<EnrolmentTryRow>();
+    public DbSet<ChannelIdentityRow> ChannelIdentities => Set<ChannelIdentityRow>();
+    public DbSet<StoppedAddressRow> StoppedAddresses => Set<StoppedAddressRow>();
+    public DbSet<VisitAccessRow> VisitAccess => Set<VisitAccessRow>();
+    public DbSet<VisitMemberRow> VisitMembers => Set<VisitMemberRow>();
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
     {
@@ -66,6 +74,7 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
             outbox.HasIndex(o => new { o.Channel, o.DeliveredAt, o.Due });
             outbox.HasIndex(o => new { o.Channel, o.MessageId }).IsUnique();
         });
+        PeopleModel.Build(modelBuilder);
         SnakeCase(modelBuilder);
     }
 
