@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using Assistant.Dialogue.Replies;
 using Assistant.Records.Log;
 using Assistant.Records.Pictures;
+using Assistant.Records.Plots;
 using Assistant.Records.Reports;
 using Assistant.Records.Reports.Html;
 using Assistant.Records.Reports.Pdf;
@@ -30,6 +32,13 @@ public sealed class VisitReports(EventLog log, PictureStore pictures, PhraseBook
             "json" => new("application/json", Utf8(JsonReport.Write(report))),
             _ => throw new ArgumentOutOfRangeException(nameof(format), format, "A report is html, pdf or json."),
         };
+    }
+
+    /// <summary>The plots that the visit's readings give; none where there is no such visit.</summary>
+    public async Task<ImmutableArray<Plot>> PlotsAsync(string visitId, CancellationToken cancellation)
+    {
+        var events = await log.ReadAsync(visitId, cancellation);
+        return events.IsEmpty ? [] : VisitPlots.Of(events, phrases);
     }
 
     private static byte[] Utf8(string text) => System.Text.Encoding.UTF8.GetBytes(text);

@@ -53,8 +53,8 @@ public static class JsonReport
                 FollowUps = report.FollowUps.Select(f => new { f.Number, f.At, f.By, f.Due, f.What }),
                 Pictures = report.Pictures.Select(p => new { p.Id, p.At, p.By, p.Caption, IsKept = p.Jpeg is not null, p.Width, p.Height }),
                 Messages = report.Messages.Select(m => new { m.Number, m.At, m.By, m.Channel, m.MessageId, m.Text }),
-                MeasuredCycle = Corners(report.Measured),
-                DesignedCycle = Corners(report.Designed),
+                MeasuredCycle = Corners(report.Plotted.Measured),
+                DesignedCycle = Corners(report.Plotted.Designed),
                 report.Basis,
             },
             Options);

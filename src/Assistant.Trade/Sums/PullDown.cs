@@ -13,6 +13,9 @@ public readonly record struct BoxReading(Duration At, CelsiusTemperature Tempera
 /// <param name="ToSetpoint">From the last reading on; zero where it is there; null where it will not get there.</param>
 public sealed record PullDown(CelsiusTemperature LevelsOffAt, Duration TimeConstant, Duration? ToSetpoint)
 {
+    /// <summary>How far the curve lies above <see cref="LevelsOffAt"/> at the first reading; below it where the box warms.</summary>
+    public TemperatureDifference FromStart { get; init; }
+
     // A box that is still on a straight line fits every long time constant: beyond this many spans the fit is called straight.
     private const double LongestSpans = 20;
     private const double ShortestSpans = 0.05;
@@ -34,8 +37,11 @@ public sealed record PullDown(CelsiusTemperature LevelsOffAt, Duration TimeConst
         var points = readings.Select(r => (Time: r.At.Seconds - start, r.Temperature.Degrees)).ToArray();
         var tau = BestTimeConstant(points, Math.Log(span * ShortestSpans), Math.Log(span * LongestSpans));
         var (end, amplitude, _) = Line(points, tau);
-        return new(new(end), Duration.FromSeconds(tau), ToReach(setpoint.Degrees, end, amplitude * Math.Exp(-span / tau), tau));
+        return new(new(end), Duration.FromSeconds(tau), ToReach(setpoint.Degrees, end, amplitude * Math.Exp(-span / tau), tau)) { FromStart = new(amplitude) };
     }
+
+    /// <summary>The curve's temperature at a time since the first reading.</summary>
+    public CelsiusTemperature At(Duration sinceFirst) => LevelsOffAt + (FromStart * Math.Exp(-sinceFirst.Seconds / TimeConstant.Seconds));
 
     private static Duration? ToReach(double setpoint, double end, double distance, double tau)
     {

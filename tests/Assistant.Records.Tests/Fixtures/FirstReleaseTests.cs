@@ -67,7 +67,7 @@ public sealed class FirstReleaseTests : IAsyncLifetime
 
         Assert.Equal("undercharge", Assert.Single(report!.Verdicts).Fault);
         Assert.Equal(320, Assert.Single(report.Pictures).Width);
-        Assert.NotNull(report.Measured);
+        Assert.NotNull(report.Plotted.Measured);
         Assert.Equal(64, report.Basis.LogHead.Length);
         Assert.Contains("Walk-in cooler, unit on the flat roof", Tool.TextOf(PdfReport.Write(sheet)), StringComparison.Ordinal);
         Assert.Contains("The system is short of refrigerant.", HtmlReport.Write(sheet), StringComparison.Ordinal);

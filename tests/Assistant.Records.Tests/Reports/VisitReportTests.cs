@@ -1,10 +1,12 @@
 using System.Text.Json;
+using Assistant.Dialogue.Questions;
 using Assistant.Records.Readings;
 using Assistant.Records.Reports;
 using Assistant.Records.Reports.Html;
 using Assistant.Records.Reports.Pdf;
 using Assistant.Records.Reports.Sheet;
 using Assistant.Records.Tests.Support;
+using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
 
 namespace Assistant.Records.Tests.Reports;
@@ -105,7 +107,7 @@ public class VisitReportTests
     {
         var bare = InventedVisit.Report() with
         {
-            Readings = [], Verdicts = [], Mended = [], Cautions = [], Cylinders = [], FollowUps = [], Pictures = [], Messages = [], Measured = null, Designed = null, ClosedAt = null, Outcome = null,
+            Readings = [], Verdicts = [], Mended = [], Cautions = [], Cylinders = [], FollowUps = [], Pictures = [], Messages = [], Plotted = new(FactSet.Empty, VisitCourse.None, UnitSystem.Us, null, null), ClosedAt = null, Outcome = null,
         };
         var sheet = new SheetWriter(InventedVisit.Phrases).Write(bare);
 

@@ -39,7 +39,7 @@ public static class HtmlReport
             Note b => new() { ["text"] = b.Text.Value },
             Bullets b => new() { ["items"] = b.Items.Select(i => i.Value).ToArray() },
             Table b => new() { ["columns"] = b.Columns.Select(c => c.Header.Value).ToArray(), ["rows"] = b.Rows.Select(r => RowOf(b, r)).ToArray() },
-            Figure b => new() { ["svg"] = SvgPen.Draw(b.Drawing), ["caption"] = b.Caption.Value },
+            Figure b => new() { ["svg"] = b.Plot.Svg, ["caption"] = new SheetText(b.Plot.Alt).Value },
             Gallery b => new() { ["pictures"] = b.Pictures.Select(p => Picture(p.Picture, p.Caption)).ToArray() },
             _ => throw new ArgumentOutOfRangeException(nameof(block), block.GetType().Name, "A block without a way to write it."),
         };

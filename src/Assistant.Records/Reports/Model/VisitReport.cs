@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using Assistant.Dialogue.Visits;
+using Assistant.Records.Plots;
 using Assistant.Records.Readings;
 using Assistant.Trade.Ledgers;
 using Assistant.Trade.Quantities;
-using Assistant.Trade.Sums;
 
 namespace Assistant.Records.Reports.Model;
 
@@ -12,8 +12,7 @@ namespace Assistant.Records.Reports.Model;
 /// <param name="People">Who said something on the visit, in the order they first did.</param>
 /// <param name="Verdicts">Every verdict said and not taken back; the last one stands.</param>
 /// <param name="Mended">The faults put right.</param>
-/// <param name="Measured">The cycle as it was read, at the verdict where it was not read again after a repair; null where the readings do not give one.</param>
-/// <param name="Designed">The cycle the unit is built for in today's weather, or null.</param>
+/// <param name="Plotted">What its plots are drawn from: the cycle as it was read, at the verdict where it was not read again after a repair.</param>
 public sealed record VisitReport(
     string VisitId,
     string Site,
@@ -33,8 +32,7 @@ public sealed record VisitReport(
     ImmutableArray<FollowUpNoted> FollowUps,
     ImmutableArray<ReportedPicture> Pictures,
     ImmutableArray<MessageHeard> Messages,
-    RefrigerationCycle? Measured,
-    RefrigerationCycle? Designed,
+    PlottedVisit Plotted,
     ReportBasis Basis)
 {
     /// <summary>The accounts of the cylinders used on this visit, over all visits up to its last word.</summary>

@@ -1,8 +1,7 @@
 using Assistant.Dialogue.Visits;
+using Assistant.Records.Plots;
 using Assistant.Records.Readings;
-using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
-using Assistant.Trade.Sums;
 
 namespace Assistant.Records.Reports.Model;
 
@@ -17,8 +16,6 @@ public static class VisitReportBuilder
         var opened = events.OfType<VisitOpened>().First();
         var withdrawn = VisitReadings.Withdrawals(events);
         var standing = events.Where(e => !withdrawn.ContainsKey(e.Number)).ToList();
-        var now = VisitState.Fold(events).Facts;
-        var facts = RefrigerationCycle.Measured(now) is null ? AtVerdict(events) : now;
         var closed = standing.OfType<VisitClosed>().LastOrDefault();
         return new(
             visitId,
@@ -40,15 +37,7 @@ public static class VisitReportBuilder
             [.. standing.OfType<FollowUpNoted>().OrderBy(f => f.Due)],
             [.. standing.OfType<PictureTaken>().Select(pictures)],
             [.. events.OfType<MessageHeard>()],
-            RefrigerationCycle.Measured(facts),
-            RefrigerationCycle.Design(facts),
+            PlottedVisit.Of(events),
             basis);
-    }
-
-    /// <summary>What was known when the last verdict was said: a repair outdates the readings that led to it.</summary>
-    private static FactSet AtVerdict(IReadOnlyList<VisitEvent> events)
-    {
-        var last = events.OfType<VerdictGiven>().LastOrDefault()?.Number ?? events.Count;
-        return VisitState.Fold(events.Take(last)).Facts;
     }
 }

@@ -1,18 +1,23 @@
-using Assistant.Records.Reports.Drawing;
+using Assistant.Records.Plots.Drawing;
 using PdfSharp.Drawing;
 
 namespace Assistant.Records.Reports.Pdf;
 
-/// <summary>Draws a cycle on a page.</summary>
+/// <summary>Draws a plot on a page.</summary>
 internal static class PdfPen
 {
-    public static void Draw(CycleDrawing drawing, PageFlow flow)
+    private const double Scale = 1.1;
+
+    /// <summary>The height a plot takes, in points.</summary>
+    public const double Height = PlotDrawing.Height * Scale;
+
+    public static void Draw(PlotDrawing drawing, PageFlow flow)
     {
-        flow.Need(drawing.Height + 50);
+        flow.Need(Height + 50);
         var graphics = flow.Graphics;
-        var font = ReportFonts.Of(8);
+        var font = ReportFonts.Of(PlotDrawing.TextSize * Scale * 0.85);
         var (left, top) = (flow.Left, flow.Y);
-        XPoint At(DrawnPoint point) => new(left + point.X, top + point.Y);
+        XPoint At(DrawnPoint point) => new(left + (point.X * Scale), top + (point.Y * Scale));
 
         foreach (var stroke in drawing.Strokes.Where(s => s.Points.Length > 1))
         {
@@ -32,13 +37,14 @@ internal static class PdfPen
             graphics.DrawString(label.Text, font, XBrushes.Black, at.X - (width * (label.Anchor + 1) / 2), at.Y);
         }
 
-        flow.Y += drawing.Height + 4;
+        flow.Y += Height + 4;
     }
 
     private static XPen Pen(Ink ink) => ink switch
     {
         Ink.Grid => new(XColor.FromArgb(226, 226, 226), 0.5),
-        Ink.Dome => new(XColors.Gray, 1),
+        Ink.Ground => new(XColors.Gray, 1),
+        Ink.Guide => new(XColors.Black, 0.8) { DashStyle = XDashStyle.Dot },
         Ink.Design => new(XColors.Black, 1) { DashStyle = XDashStyle.Dash },
         Ink.Measured => new(XColors.Black, 1.8) { LineJoin = XLineJoin.Round },
         _ => new(XColors.Black, 0.8),

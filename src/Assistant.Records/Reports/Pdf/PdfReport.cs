@@ -46,7 +46,7 @@ public static class PdfReport
     /// <summary>The room that the beginning of a block takes, in points: a heading is not left alone at the foot of a page.</summary>
     private static double Start(SheetBlock block, PageFlow flow) => block switch
     {
-        Figure figure => figure.Drawing.Height + 50,
+        Figure figure => PdfPen.Height + 50,
         Gallery gallery => GallerySetter.FirstRow(gallery, flow.Width) + 50,
         _ => 50,
     };
@@ -77,8 +77,8 @@ public static class PdfReport
                 new TableSetter(flow, table).Set();
                 break;
             case Figure figure:
-                PdfPen.Draw(figure.Drawing, flow);
-                text.Caption(figure.Caption);
+                PdfPen.Draw(figure.Plot.Drawing, flow);
+                text.Caption(figure.Plot.Alt);
                 break;
             case Gallery gallery:
                 new GallerySetter(flow, text).Set(gallery);

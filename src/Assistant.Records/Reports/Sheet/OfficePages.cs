@@ -1,6 +1,6 @@
 using System.Globalization;
+using Assistant.Records.Plots;
 using Assistant.Records.Readings;
-using Assistant.Records.Reports.Drawing;
 using Assistant.Records.Reports.Model;
 
 namespace Assistant.Records.Reports.Sheet;
@@ -20,7 +20,7 @@ internal sealed class OfficePages(VisitReport report, ReportWords words)
             (words["opened"], SheetTimes.Full(report.OpenedAt)),
         ]);
 
-        foreach (var block in Verdicts().Concat(Readings()).Concat(new RefrigerantPages(report, words).Blocks()).Concat(Cycle()).Concat(Cautions()).Concat(Pictures()).Concat(Messages()))
+        foreach (var block in Verdicts().Concat(Readings()).Concat(new RefrigerantPages(report, words).Blocks()).Concat(Plots()).Concat(Cautions()).Concat(Pictures()).Concat(Messages()))
         {
             yield return block;
         }
@@ -53,19 +53,8 @@ internal sealed class OfficePages(VisitReport report, ReportWords words)
     private LoggedReading? Correction(LoggedReading withdrawn) => report.Readings.FirstOrDefault(r =>
         r.Fact == withdrawn.Fact && r.Number > withdrawn.WithdrawnBy && r.IsStanding);
 
-    private IEnumerable<SheetBlock> Cycle()
-    {
-        if (report.Measured is not { } measured)
-        {
-            yield break;
-        }
-
-        yield return new Heading(2, words["cycle"]);
-        var caption = words.Say("cycle-caption", ("refrigerant", measured.Refrigerant.Designation));
-        yield return new Figure(
-            CycleArtist.Draw(measured, report.Designed, report.Units),
-            report.Designed is null ? caption : caption + " " + words["cycle-design"]);
-    }
+    private IEnumerable<SheetBlock> Plots() =>
+        VisitPlots.Of(report.Plotted with { Units = report.Units }, words.Phrases).SelectMany<Plot, SheetBlock>(plot => [new Heading(2, plot.Title), new Figure(plot)]);
 
     private IEnumerable<SheetBlock> Cautions() => Section("cautions", report.Cautions.Length, () => new Table(
         [Column("time", 2), Column("caution", 10), Column("place", 2), Column("by", 3)],

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Assistant.Records.Reports.Drawing;
+using Assistant.Records.Plots;
 using Assistant.Records.Reports.Model;
 
 namespace Assistant.Records.Reports.Sheet;
@@ -42,7 +42,7 @@ public sealed record Column(SheetText Header, int Share);
 /// <param name="IsStruck">True for what no longer counts: it is shown struck through.</param>
 public sealed record Row(ImmutableArray<SheetText> Cells, bool IsStruck = false);
 
-/// <summary>A line drawing with what it shows.</summary>
-public sealed record Figure(CycleDrawing Drawing, SheetText Caption) : SheetBlock;
+/// <summary>A plot; what it shows stands under it in words.</summary>
+public sealed record Figure(Plot Plot) : SheetBlock;
 
 public sealed record Gallery(ImmutableArray<(ReportedPicture Picture, SheetText Caption)> Pictures) : SheetBlock;

@@ -9,6 +9,9 @@ namespace Assistant.Records.Reports.Sheet;
 /// <summary>The words of a report, from the phrase book.</summary>
 public sealed class ReportWords(PhraseBook phrases)
 {
+    /// <summary>Where they come from.</summary>
+    public PhraseBook Phrases => phrases;
+
     /// <summary>A heading, a column or a sentence without blanks.</summary>
     public string this[string key] => phrases.Say($"report.{key}", UnitSystem.Us).Full;
 
