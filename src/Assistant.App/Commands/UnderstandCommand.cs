@@ -32,7 +32,7 @@ public static class UnderstandCommand
             using var output = new StreamWriter(Console.OpenStandardOutput(), new UTF8Encoding(false), 1 << 16);
             try
             {
-                var lexicon = Lexicon.Load(LexiconFiles(Path.Combine(AppContext.BaseDirectory, "dialogs", "lexicon")));
+                var lexicon = Lexicon.Load(Files("lexicon"), Files("walks"));
                 using var input = new StreamReader(path == "-" ? Console.OpenStandardInput() : File.OpenRead(path), new UTF8Encoding(false, throwOnInvalidBytes: true));
                 return Run(input, output, Console.Error, arguments.GetValue(json), site, lexicon, path);
             }
@@ -83,8 +83,8 @@ public static class UnderstandCommand
         return 0;
     }
 
-    private static IEnumerable<DialogFile> LexiconFiles(string directory) =>
-        Directory.GetFiles(directory, "*.yaml").Order(StringComparer.Ordinal).Select(p => new DialogFile(p, File.ReadAllText(p)));
+    private static IEnumerable<DialogFile> Files(string part) =>
+        Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, "dialogs", part), "*.yaml").Order(StringComparer.Ordinal).Select(p => new DialogFile(p, File.ReadAllText(p)));
 
     private static object Shape(Understood understood) => new
     {

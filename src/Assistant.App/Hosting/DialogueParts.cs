@@ -15,11 +15,12 @@ public sealed record DialogueParts(PhraseBook Phrases, ITurnEngine Engine)
     /// <exception cref="Dialogue.Files.DialogDataException">A file has mistakes.</exception>
     public static DialogueParts Load()
     {
-        var lexicon = Task.Run(() => Lexicon.Load(DialogFiles.Read("lexicon")));
+        var files = DialogFiles.Read("walks");
+        var lexicon = Task.Run(() => Lexicon.Load(DialogFiles.Read("lexicon"), files));
         var phrases = PhraseBook.Load(DialogFiles.Read("phrases"));
         var words = ShortWords.Load(DialogFiles.Read("words").Single());
-        var walk = WalkLoader.Load(DialogFiles.Read("walks").Single(), phrases);
+        var walks = WalkLibrary.Load(files, phrases);
         var understander = new Understander(lexicon.GetAwaiter().GetResult());
-        return new(phrases, new TurnEngine(phrases, words, walk, understander.Understand, Assessor.Assess, new QuestionAnswerer(phrases).Answer));
+        return new(phrases, new TurnEngine(phrases, words, walks, understander.Understand, Assessor.Assess, new QuestionAnswerer(phrases).Answer));
     }
 }

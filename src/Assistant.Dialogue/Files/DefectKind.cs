@@ -47,4 +47,13 @@ public enum DefectKind
 
     /// <summary>For some answer no next stop is named: the last way of a stop has a condition.</summary>
     MissingBranch,
+
+    /// <summary>A stop names a judgement that does not exist.</summary>
+    UnknownJudgement,
+
+    /// <summary>A judgement cannot come out so.</summary>
+    UnknownOutcome,
+
+    /// <summary>A walk or a choice is named that no file defines.</summary>
+    UnknownWalk,
 }

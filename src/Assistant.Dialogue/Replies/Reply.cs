@@ -35,6 +35,9 @@ public sealed record Phrase(string Full, string Brief)
     public bool IsEmpty => Full.Length == 0;
 
     public static Phrase Empty { get; } = new("", "");
+
+    /// <summary>Both one after the other.</summary>
+    public Phrase Then(Phrase next) => new($"{Full} {next.Full}", $"{Brief} {next.Brief}");
 }
 
 /// <summary>A caution as said this turn; the code in the contract's spelling.</summary>

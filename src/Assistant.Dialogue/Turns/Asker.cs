@@ -18,7 +18,8 @@ internal sealed record Asked(Phrase? Ask, ImmutableArray<string> Choices, Fact? 
 /// <summary>Puts the one next thing into words: what is open first, otherwise what the walk's stop wants.</summary>
 internal sealed class Asker(PhraseBook book)
 {
-    public Asked For(VisitState state, WalkStop stop, Assessment assessment, Finding? leader)
+    /// <param name="through">The walk that leads through the repair the visit stands at, or null.</param>
+    public Asked For(VisitState state, WalkStop stop, Assessment assessment, Finding? leader, string? through)
     {
         if (state.Outcome is not null || state.IsPaused)
         {
@@ -30,18 +31,26 @@ internal sealed class Asker(PhraseBook book)
             return new(book.Say("question.confirm", state.Units), ["yes", "no"], questioned.Value.Fact);
         }
 
+        if (state is { Offered: { } offered, Clarification: null })
+        {
+            return new(book.Say("offer." + offered, state.Units), ["yes", "later"], null);
+        }
+
         var fact = FactAt(state);
-        return state.Clarification is { } open ? Clarify(state, open, fact) : ForStop(state, stop, assessment, leader, fact);
+        return state.Clarification is { } open ? Clarify(state, open, fact) : ForStop(state, stop, assessment, leader, fact, through);
     }
 
     /// <summary>The fact the visit now asks for, by its stop, or null.</summary>
     public static Fact? FactAt(VisitState state) => state.About is { } about ? FactCatalogue.Find(about) : null;
 
-    private Asked ForStop(VisitState state, WalkStop stop, Assessment assessment, Finding? leader, Fact? fact) => stop.Kind switch
+    private Asked ForStop(VisitState state, WalkStop stop, Assessment assessment, Finding? leader, Fact? fact, string? through) => stop.Kind switch
     {
-        StopKind.Asks or StopKind.Proves when fact is not null =>
+        StopKind.Asks or StopKind.Proves or StopKind.Judges when fact is not null =>
             new(book.Say(stop.Says.Length > 0 ? stop.Says : "ask." + fact.Name, state.Units), fact.Choices, fact),
         StopKind.Confirms => new(book.Say(stop.Says, state.Units), ["ok"], null),
+        StopKind.Chooses => new(book.Say(stop.Says, state.Units), [.. stop.Choice!.Options.Select(o => book.Word(o.Name))], null),
+        StopKind.Acts when leader is not null && through is not null =>
+            new(book.Say("act." + Codes.Of(leader.Code), state.Units).Then(book.Say("offer." + through, state.Units)), ["yes", "done", "later"], null),
         StopKind.Acts when leader is not null =>
             new(book.Say("act." + Codes.Of(leader.Code), state.Units), leader.Code == FaultCode.NoFault ? ["ok"] : ["done", "later"], null),
         StopKind.Acts when assessment.Next is { } next =>

@@ -8,6 +8,7 @@ using Assistant.Trade.Rules;
 namespace Assistant.Dialogue.Turns;
 
 /// <summary>Ends a walk and its visit, with what was put right and what stays open.</summary>
+/// <param name="walk">The opening walk, which knows what each fault needs.</param>
 internal sealed class Closing(PhraseBook book, WalkDefinition walk)
 {
     /// <summary>Closes the visit; what leads and was not put right becomes a follow-up unless one is noted.</summary>

@@ -1,17 +1,19 @@
 using System.Text.RegularExpressions;
 using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Visits;
+using Assistant.Dialogue.Walks;
 
 namespace Assistant.Dialogue.Turns;
 
 /// <summary>The commands that work everywhere.</summary>
-internal sealed partial class Commands(PhraseBook book, WalkGuide guide)
+internal sealed partial class Commands(PhraseBook book, ShortWords words, WalkLibrary library, WalkGuide guide)
 {
-    private readonly Undoer undoer = new(book);
+    private readonly Undoer undoer = new(book, library);
     private readonly HandoverTeller handover = new(book);
     private readonly StatusTeller status = new(book);
 
-    public Turn Obey(TurnDraft draft, string command, string text)
+    /// <param name="walk">The walk that "begin" names, otherwise null.</param>
+    public Turn Obey(TurnDraft draft, string command, string text, string? walk = null)
     {
         switch (command)
         {
@@ -26,8 +28,11 @@ internal sealed partial class Commands(PhraseBook book, WalkGuide guide)
             case "undo":
                 undoer.Undo(draft);
                 break;
+            case "begin" when walk is not null:
+                guide.Switch.Go(draft, walk);
+                break;
             case "status":
-                StatusTeller.Status(draft, guide.Leader(draft.State));
+                StatusTeller.Status(draft, guide.Leader(draft.State), guide.Titles(draft.State));
                 break;
             case "report":
                 status.Report(draft);
@@ -37,7 +42,7 @@ internal sealed partial class Commands(PhraseBook book, WalkGuide guide)
                 draft.Say("command.paused");
                 break;
             case "resume":
-                Resume(draft);
+                Resume(draft, text);
                 break;
             case "help":
                 draft.Say("command.help");
@@ -60,14 +65,19 @@ internal sealed partial class Commands(PhraseBook book, WalkGuide guide)
         return guide.Finish(draft, null);
     }
 
-    private static void Resume(TurnDraft draft)
+    private void Resume(TurnDraft draft, string text)
     {
         if (draft.State.IsPaused)
         {
             draft.Emit(new VisitResumed { At = draft.At, By = draft.By });
             draft.Say("command.resumed");
         }
-        else
+        else if (draft.State.Offered is not null)
+        {
+            WalkSwitch.Decline(draft);
+            draft.Say("command.resumed");
+        }
+        else if (!words.IsResume(ShortWords.Plain(text)) || !guide.Switch.Leave(draft))
         {
             draft.Say("command.not-paused");
         }

@@ -89,9 +89,9 @@ internal sealed class HandoverTeller(PhraseBook book)
             yield return Say(state, "command.status-questioned", ("fact", questioned.Value.Fact.Name), ("value", FactText.Of(questioned.Value)));
         }
 
-        if (!state.Skipped.IsEmpty)
+        if (state.Skipped.Count() is > 0 and var skipped)
         {
-            yield return Say(state, "handover.skipped", ("count", state.Skipped.Count.ToString(CultureInfo.InvariantCulture)));
+            yield return Say(state, "handover.skipped", ("count", skipped.ToString(CultureInfo.InvariantCulture)));
         }
 
         if (!state.FollowUps.IsEmpty)

@@ -7,17 +7,19 @@ namespace Assistant.Dialogue.Turns;
 /// <summary>The few words the dialogue itself listens for: a yes or no to its own question, "ok" at a step, "later", an emergency.</summary>
 public sealed class ShortWords
 {
-    private static readonly string[] Lists = ["yes", "no", "confirm", "later", "emergency"];
+    private static readonly string[] Lists = ["yes", "no", "confirm", "later", "resume", "emergency"];
 
     private readonly FrozenSet<string> yes;
     private readonly FrozenSet<string> no;
     private readonly FrozenSet<string> confirm;
     private readonly FrozenSet<string> later;
+    private readonly FrozenSet<string> resume;
     private readonly string[] emergency;
 
     private ShortWords(Dictionary<string, string[]> lists)
     {
-        (yes, no, confirm, later) = (Whole(lists["yes"]), Whole(lists["no"]), Whole(lists["confirm"]), Whole(lists["later"]));
+        (yes, no, confirm) = (Whole(lists["yes"]), Whole(lists["no"]), Whole(lists["confirm"]));
+        (later, resume) = (Whole(lists["later"]), Whole(lists["resume"]));
         emergency = [.. lists["emergency"].Select(e => $" {e} ")];
     }
 
@@ -70,6 +72,9 @@ public sealed class ShortWords
     public bool IsConfirm(string plain) => confirm.Contains(plain);
 
     public bool IsLater(string plain) => later.Contains(plain);
+
+    /// <summary>True for a word that leads back to the walk that was left.</summary>
+    public bool IsResume(string plain) => resume.Contains(plain);
 
     public bool IsEmergency(string plain)
     {

@@ -8,9 +8,16 @@ namespace Assistant.Dialogue.Turns;
 /// <summary>"status" and "report": where the visit stands, and what it holds.</summary>
 internal sealed class StatusTeller(PhraseBook book)
 {
-    public static void Status(TurnDraft draft, Finding? leader)
+    /// <param name="walks">The walk under way first, then those left for it.</param>
+    public static void Status(TurnDraft draft, Finding? leader, IReadOnlyList<string> walks)
     {
         var state = draft.State;
+        draft.Say("command.status-walk", ("walk", walks[0]));
+        if (walks.Count > 1)
+        {
+            draft.Say("command.status-left", ("walks", string.Join(", ", walks.Skip(1))));
+        }
+
         draft.Say("command.status", ("count", Count(state.Facts.Values)), ("skipped", Count(state.Skipped)));
         if (leader is null)
         {

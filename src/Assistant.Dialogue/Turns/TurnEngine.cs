@@ -22,13 +22,13 @@ public sealed class TurnEngine : ITurnEngine
     private readonly WalkGuide guide;
     private readonly HandoverTeller handover;
 
-    public TurnEngine(PhraseBook book, ShortWords words, WalkDefinition walk, Understand understand, Assess assess, AnswerQuestion answer)
+    public TurnEngine(PhraseBook book, ShortWords words, WalkLibrary walks, Understand understand, Assess assess, AnswerQuestion answer)
     {
         (this.book, this.words, this.understand, this.answer) = (book, words, understand, answer);
         clarifier = new(understand);
         taker = new(book, assess);
-        guide = new(book, new(walk), taker, assess);
-        commands = new(book, guide);
+        guide = new(book, walks, taker, assess);
+        commands = new(book, words, walks, guide);
         handover = new(book);
     }
 
@@ -44,7 +44,7 @@ public sealed class TurnEngine : ITurnEngine
             }
         }
 
-        draft.Emit(new WalkStarted(guide.Walk.Name) { At = opened.At, By = opened.By });
+        draft.Emit(new WalkStarted(WalkLibrary.OpeningWalk) { At = opened.At, By = opened.By });
         Greet(draft);
         foreach (var line in handover.Before(draft.State))
         {
@@ -69,7 +69,7 @@ public sealed class TurnEngine : ITurnEngine
             return Closed(draft, message.Text);
         }
 
-        if ((Pending(draft, plain) ?? Step(draft, plain)) is { } settled)
+        if ((Pending(draft, plain) ?? Offer(draft, plain) ?? Choose(draft, plain, isWhole: true) ?? Step(draft, plain)) is { } settled)
         {
             return settled;
         }
@@ -94,7 +94,7 @@ public sealed class TurnEngine : ITurnEngine
 
         return understood.Intent switch
         {
-            Intent.Command => commands.Obey(draft, understood.Command!, message.Text),
+            Intent.Command => commands.Obey(draft, understood.Command!, message.Text, understood.Walk),
             Intent.Question => Answer(draft, understood),
             Intent.Answer => TakeAnswer(draft, understood, message),
             _ => Guess(draft, plain, context.Expected, isFirst: state.LastMessage == 0),
@@ -161,6 +161,30 @@ public sealed class TurnEngine : ITurnEngine
         return null;
     }
 
+    // A yes to the walk that is offered begins it, a no or "later" leaves it; null where the message is something else.
+    private Turn? Offer(TurnDraft draft, string plain)
+    {
+        var offered = draft.State.Offered ?? guide.Through(draft.State);
+        if (offered is not null && words.IsYes(plain))
+        {
+            guide.Switch.Go(draft, offered);
+            return guide.Finish(draft, null);
+        }
+
+        if (draft.State.Offered is not null && (words.IsNo(plain) || words.IsLater(plain)))
+        {
+            WalkSwitch.Decline(draft);
+            draft.Say("walk.declined");
+            return guide.Finish(draft, null);
+        }
+
+        return null;
+    }
+
+    // An option of the stop that chooses; null where the message names none.
+    private Turn? Choose(TurnDraft draft, string plain, bool isWhole) =>
+        guide.Choose(draft, plain, p => words.IsYes(p) ? "yes" : words.IsNo(p) ? "no" : p, isWhole) ? guide.Finish(draft, null) : null;
+
     // "ok" at a step and "later" at a repair are the dialogue's own business; null where the message is something else.
     private Turn? Step(TurnDraft draft, string plain) =>
         guide.IsAtStep(draft.State) && (words.IsConfirm(plain) || words.IsLater(plain))
@@ -170,6 +194,11 @@ public sealed class TurnEngine : ITurnEngine
     // What the understanding leaves alone: a choice said as it is written.
     private Turn Guess(TurnDraft draft, string plain, Fact? expected, bool isFirst)
     {
+        if (Choose(draft, plain, isWhole: false) is { } chosen)
+        {
+            return chosen;
+        }
+
         if (expected is not null && Choice(expected, plain) is { } choice)
         {
             return guide.Finish(draft, taker.Take(draft, [new Observation(expected, choice)]));

@@ -1,10 +1,11 @@
 using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Visits;
+using Assistant.Dialogue.Walks;
 
 namespace Assistant.Dialogue.Turns;
 
 /// <summary>"undo": takes back what the last message that changed anything led to, and says what counts again.</summary>
-internal sealed class Undoer(PhraseBook book)
+internal sealed class Undoer(PhraseBook book, WalkLibrary library)
 {
     public void Undo(TurnDraft draft)
     {
@@ -43,13 +44,22 @@ internal sealed class Undoer(PhraseBook book)
         {
             draft.Say("command.undone-close");
         }
-        else if (before.Confirmed.Count != after.Confirmed.Count)
+        else if (before.Run?.StartedBy != after.Run?.StartedBy && after.Walk is { } walk)
+        {
+            draft.Say("command.undone-walk", ("walk", library.Machine(walk).Walk.Title));
+        }
+        else if (before.Confirmed.Count() != after.Confirmed.Count())
         {
             draft.Say("command.undone-confirm");
         }
-        else if (before.Skipped.Count != after.Skipped.Count)
+        else if (before.Skipped.Count() != after.Skipped.Count())
         {
             draft.Say("command.undone-skip");
+        }
+
+        foreach (var (_, _, option) in before.Choices.Where(c => !after.Choices.Contains(c)))
+        {
+            draft.Say("command.undone", ("what", book.Word(option)));
         }
 
         foreach (var (_, place) in before.Leaks.Where(l => !after.Leaks.Contains(l)))

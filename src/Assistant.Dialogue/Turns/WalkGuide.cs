@@ -10,27 +10,74 @@ using Assistant.Trade.Rules;
 namespace Assistant.Dialogue.Turns;
 
 /// <summary>Leads along the walk: finds where it stands now, says what changed, gives the cautions, and asks the one next thing.</summary>
-internal sealed class WalkGuide(PhraseBook book, WalkMachine machine, FactTaker taker, Assess assess)
+internal sealed class WalkGuide
 {
-    private readonly VerdictTeller verdicts = new(book);
-    private readonly CautionGiver cautions = new(book);
-    private readonly Asker asker = new(book);
-    private readonly Closing closing = new(book, machine.Walk);
+    // More rounds than walks can end and stops can be passed anew by one message.
+    private const int MostRounds = 12;
 
-    public WalkDefinition Walk => machine.Walk;
+    private readonly PhraseBook book;
+    private readonly WalkLibrary library;
+    private readonly FactTaker taker;
+    private readonly Assess assess;
+    private readonly VerdictTeller verdicts;
+    private readonly CautionGiver cautions;
+    private readonly JudgementTeller judgements;
+    private readonly Asker asker;
+    private readonly Closing closing;
+
+    public WalkGuide(PhraseBook book, WalkLibrary library, FactTaker taker, Assess assess)
+    {
+        (this.book, this.library, this.taker, this.assess) = (book, library, taker, assess);
+        (verdicts, cautions, asker, closing, Switch) = (new(book), new(book), new(book), new(book, library.Opening), new(library));
+        judgements = new(book, cautions);
+    }
+
+    public WalkSwitch Switch { get; }
+
+    public WalkDefinition Walk(VisitState state) => library.Machine(state.Walk).Walk;
 
     /// <summary>Brings the walk up to what the turn changed and closes the turn with the reply.</summary>
     /// <param name="assessment">What the rules make of the facts now, where the turn has asked them already.</param>
     public Turn Finish(TurnDraft draft, Assessment? assessment)
     {
         var judged = assessment ?? assess(draft.State.Facts);
-        var view = new WalkView(Walk, draft.State, judged);
-        if (draft.State.Outcome is not null)
+        for (var round = 0; ; round++)
         {
-            return Reply(draft, view, Walk.Stop(draft.State.Stop ?? Walk.First.Name));
-        }
+            var machine = library.Machine(draft.State.Walk);
+            var view = new WalkView(machine.Walk, draft.State, judged, draft.At);
+            if (draft.State.Outcome is not null)
+            {
+                return Reply(draft, view, Stop(draft.State));
+            }
 
-        var here = machine.Locate(view);
+            var here = machine.Locate(view);
+            view = Pass(draft, here, view);
+            judged = view.Assessment;
+
+            // In the room the next question is nearer than a guess; once something was read at the unit, a likely fault is news.
+            verdicts.Tell(draft, judged, view.Leader, isLikelyNews: here.Stop.Kind is StopKind.Proves or StopKind.Acts || view.WasAt(Place.Unit));
+            if (here.Stop is { Kind: StopKind.Ends, Closes: true })
+            {
+                closing.Close(draft, view.Leader);
+            }
+            else if (round < MostRounds && MovedOn(draft, here, view))
+            {
+                continue;
+            }
+
+            if (draft.State.Offered is null)
+            {
+                GoTo(draft, here.Stop, here.Place, view);
+            }
+
+            return Reply(draft, view with { Visit = draft.State }, here.Stop);
+        }
+    }
+
+    /// <summary>Says what the way to here brought: judgements first, then what the ways taken say.</summary>
+    private WalkView Pass(TurnDraft draft, WalkOutcome here, WalkView view)
+    {
+        view = judgements.Tell(draft, here, view);
         foreach (var way in here.Taken)
         {
             if (way.Says is { } says)
@@ -44,26 +91,40 @@ internal sealed class WalkGuide(PhraseBook book, WalkMachine machine, FactTaker 
             }
         }
 
-        // In the room the next question is nearer than a guess; once something was read at the unit, a likely fault is news.
-        verdicts.Tell(draft, view.Assessment, view.Leader, isLikelyNews: here.Stop.Kind is StopKind.Proves or StopKind.Acts || view.WasAt(Place.Unit));
+        return view;
+    }
+
+    /// <summary>Ends a walk, or goes back along it; false where it simply stands.</summary>
+    private bool MovedOn(TurnDraft draft, WalkOutcome here, WalkView view)
+    {
         if (here.Stop.Kind == StopKind.Ends)
         {
-            closing.Close(draft, view.Leader);
+            Switch.Finish(draft, view.Walk, here.Stop);
+            return true;
         }
 
-        GoTo(draft, here.Stop, here.Place, view);
-        return Reply(draft, view with { Visit = draft.State }, here.Stop);
+        if (here.Back is { } back)
+        {
+            if (back.Says is { } says)
+            {
+                draft.Say(says);
+            }
+
+            draft.Emit(new StopsReopened(view.Walk.Name, view.Walk.Onward(back.Go)) { At = draft.At, By = draft.By });
+            return true;
+        }
+
+        return false;
     }
 
     /// <summary>Someone is hurt or in danger: everything else waits.</summary>
     public Turn Emergency(TurnDraft draft)
     {
         draft.Say("emergency.stop");
-        cautions.Now(draft, CautionCode.Emergency, draft.State.Place ?? Walk.Places[0]);
+        cautions.Now(draft, CautionCode.Emergency, draft.State.Place ?? Walk(draft.State).Places[0]);
         draft.Emit(new VisitPaused { At = draft.At, By = draft.By });
         draft.Say("emergency.after");
-        var view = new WalkView(Walk, draft.State, assess(draft.State.Facts));
-        return Reply(draft, view, Walk.Stop(draft.State.Stop ?? Walk.First.Name));
+        return Reply(draft, View(draft.State, draft.At), Stop(draft.State));
     }
 
     /// <summary>True where the stop waits for a word and not for a fact.</summary>
@@ -78,15 +139,43 @@ internal sealed class WalkGuide(PhraseBook book, WalkMachine machine, FactTaker 
             return null;
         }
 
-        while (stop.Kind == StopKind.Confirms || (stop.Kind == StopKind.Asks && state.Facts.Has(stop.Asks!)))
+        while (stop.Kind == StopKind.Confirms || (stop is { Kind: StopKind.Asks, Repeats: false } && state.Facts.Has(stop.Asks!)))
         {
-            stop = Walk.Stop(stop.Next[^1].Go);
+            if (stop.Next[^1].IsBack)
+            {
+                return null;
+            }
+
+            stop = Walk(state).Stop(stop.Next[^1].Go);
         }
 
         return stop.Asks;
     }
 
-    public Finding? Leader(VisitState state) => new WalkView(Walk, state, assess(state.Facts)).Leader;
+    public Finding? Leader(VisitState state) => View(state, default).Leader;
+
+    /// <summary>The walk that can be gone instead of the bare repair the visit stands at, or null.</summary>
+    public string? Through(VisitState state) =>
+        Stop(state).Kind == StopKind.Acts && Leader(state) is { } leader ? WalkSwitch.Through(state, Walk(state).Action(leader.Code)) : null;
+
+    /// <summary>Takes an option of the stop that chooses; false where the message names none.</summary>
+    /// <param name="isWhole">True to take the whole message only.</param>
+    public bool Choose(TurnDraft draft, string plain, Func<string, string> also, bool isWhole)
+    {
+        var stop = Stop(draft.State);
+        if (stop.Choice is not { } choice || (choice.Find(plain, isWhole) ?? choice.Find(also(plain), isWhole: true)) is not { } option)
+        {
+            return false;
+        }
+
+        draft.Emit(new StopChosen(Walk(draft.State).Name, stop.Name, choice.Name, option) { At = draft.At, By = draft.By });
+        draft.Say("taken.chosen", ("option", option));
+        return true;
+    }
+
+    /// <summary>The title of the walk under way, then of those left for it.</summary>
+    public IReadOnlyList<string> Titles(VisitState state) =>
+        [Walk(state).Title, .. state.Runs.Left.Select(r => library.Machine(r.Walk).Walk.Title)];
 
     public void TellWhy(TurnDraft draft)
     {
@@ -126,6 +215,12 @@ internal sealed class WalkGuide(PhraseBook book, WalkMachine machine, FactTaker 
             draft.Emit(new EventWithdrawn(questioned.Number) { At = draft.At, By = draft.By });
         }
 
+        if (state.Offered is not null)
+        {
+            WalkSwitch.Decline(draft);
+            return;
+        }
+
         if (stop.IsRequired)
         {
             draft.Say("command.skip-refused");
@@ -142,15 +237,15 @@ internal sealed class WalkGuide(PhraseBook book, WalkMachine machine, FactTaker 
             draft.Say("command.skipped");
         }
 
-        draft.Emit(new StopSkipped(Walk.Name, stop.Name) { At = draft.At, By = draft.By });
+        draft.Emit(new StopSkipped(Walk(state).Name, stop.Name) { At = draft.At, By = draft.By });
     }
 
-    /// <summary>"done": at a step it is confirmed, at a repair the fault is put right, anywhere else the visit ends early.</summary>
+    /// <summary>"done": at a step it is confirmed, at a repair the fault is put right; anywhere else a walk begun from another is left, and the visit ends early.</summary>
     public void Done(TurnDraft draft)
     {
         var stop = Stop(draft.State);
         var leader = stop.Kind == StopKind.Confirms ? null : Leader(draft.State);
-        if (stop.Kind == StopKind.Acts && leader is not null && Walk.Action(leader.Code).Outdates is { IsEmpty: false } outdates)
+        if (stop.Kind == StopKind.Acts && leader is not null && Walk(draft.State).Action(leader.Code).Outdates is { IsEmpty: false } outdates)
         {
             draft.Emit(new FaultMended(Codes.Of(leader.Code), outdates) { At = draft.At, By = draft.By });
             Reopen(draft);
@@ -158,10 +253,10 @@ internal sealed class WalkGuide(PhraseBook book, WalkMachine machine, FactTaker 
         }
         else if (stop.Kind is StopKind.Confirms or StopKind.Acts)
         {
-            draft.Emit(new StopConfirmed(Walk.Name, stop.Name) { At = draft.At, By = draft.By });
+            draft.Emit(new StopConfirmed(Walk(draft.State).Name, stop.Name) { At = draft.At, By = draft.By });
             draft.Say("taken.confirmed");
         }
-        else
+        else if (Walk(draft.State) == library.Opening || !Switch.Leave(draft))
         {
             draft.Say("close.early");
             verdicts.TellAll(draft, assess(draft.State.Facts));
@@ -172,16 +267,15 @@ internal sealed class WalkGuide(PhraseBook book, WalkMachine machine, FactTaker 
     // What was left out on the way to one fault is open again for the next.
     private void Reopen(TurnDraft draft)
     {
-        foreach (var stop in Walk.Stops.Where(s => s.Kind is StopKind.Proves or StopKind.Acts))
+        foreach (var mark in draft.State.Skipped.Where(m => Walk(draft.State).Find(m.Stop) is { Kind: StopKind.Proves or StopKind.Acts }).ToList())
         {
-            if (draft.State.Skipped.TryGetValue(stop.Name, out var skipped))
-            {
-                draft.Emit(new EventWithdrawn(skipped) { At = draft.At, By = draft.By });
-            }
+            draft.Emit(new EventWithdrawn(mark.Number) { At = draft.At, By = draft.By });
         }
     }
 
-    private WalkStop Stop(VisitState state) => Walk.Find(state.Stop ?? "") ?? Walk.First;
+    private WalkStop Stop(VisitState state) => Walk(state).Find(state.Stop ?? "") ?? Walk(state).First;
+
+    private WalkView View(VisitState state, DateTimeOffset now) => new(Walk(state), state, assess(state.Facts), now);
 
     private void GoTo(TurnDraft draft, WalkStop stop, string place, WalkView view)
     {
@@ -197,13 +291,13 @@ internal sealed class WalkGuide(PhraseBook book, WalkMachine machine, FactTaker 
             return;
         }
 
-        if (state.Place == "unit" && there == "room")
+        if (state.Place == "unit" && there == "room" && view.Walk == library.Opening && !draft.Events.Any(e => e is WalkResumed or WalkFinished or EventWithdrawn))
         {
             draft.Say("walk.back-to-room");
         }
 
-        draft.Emit(new StopReached(Walk.Name, stop.Name, there) { At = draft.At, By = draft.By, About = about });
-        var action = stop.Kind == StopKind.Acts && view.Leader is not null ? Walk.Action(view.Leader.Code) : null;
+        draft.Emit(new StopReached(view.Walk.Name, stop.Name, there) { At = draft.At, By = draft.By, About = about });
+        var action = stop.Kind == StopKind.Acts && view.Leader is not null ? view.Walk.Action(view.Leader.Code) : null;
         foreach (var caution in action is null ? stop.Hazards : stop.Hazards.AddRange(action.Cautions))
         {
             cautions.Now(draft, caution, there);
@@ -239,7 +333,7 @@ internal sealed class WalkGuide(PhraseBook book, WalkMachine machine, FactTaker 
     private Turn Reply(TurnDraft draft, WalkView view, WalkStop stop)
     {
         var state = draft.State;
-        var asked = asker.For(state, stop, view.Assessment, view.Leader);
+        var asked = asker.For(state, stop, view.Assessment, view.Leader, Through(state));
         var reply = new Reply(
             draft.Said,
             draft.Because,

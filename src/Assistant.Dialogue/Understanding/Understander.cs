@@ -33,7 +33,9 @@ public sealed class Understander
 
         if (commands.Read(message) is { } command)
         {
-            return Understood.Unknown with { Intent = Intent.Command, Command = command };
+            return lexicon.Commands.Walks.TryGetValue(command, out var walk)
+                ? Understood.Unknown with { Intent = Intent.Command, Command = CommandsPart.Begin, Walk = walk }
+                : Understood.Unknown with { Intent = Intent.Command, Command = command };
         }
 
         if (questions.Find(message, context.Expected) is not { } question)

@@ -17,5 +17,8 @@ public sealed record Understood(
     Clarify? Clarify,
     QuestionArguments Arguments)
 {
+    /// <summary>The walk that the command "begin" names, otherwise null.</summary>
+    public string? Walk { get; init; }
+
     public static Understood Unknown { get; } = new(Intent.Unknown, null, null, [], [], null, QuestionArguments.None);
 }

@@ -35,6 +35,12 @@ namespace Assistant.Dialogue.Visits;
 [JsonDerivedType(typeof(LeakFound), "leak-found")]
 [JsonDerivedType(typeof(PersonJoined), "person-joined")]
 [JsonDerivedType(typeof(PersonLeft), "person-left")]
+[JsonDerivedType(typeof(WalkResumed), "walk-resumed")]
+[JsonDerivedType(typeof(WalkOffered), "walk-offered")]
+[JsonDerivedType(typeof(OfferDeclined), "offer-declined")]
+[JsonDerivedType(typeof(StopChosen), "stop-chosen")]
+[JsonDerivedType(typeof(StopsReopened), "stops-reopened")]
+[JsonDerivedType(typeof(JudgementGiven), "judgement-given")]
 public abstract record VisitEvent
 {
     /// <summary>When it happened, by the clock of the one who recorded it.</summary>
@@ -96,21 +102,6 @@ public sealed record ClarificationAsked(string What, string? Fact, double? Heard
 
 /// <summary>An earlier event no longer counts ("undo", or a correction).</summary>
 public sealed record EventWithdrawn(int Withdrawn) : VisitEvent;
-
-public sealed record WalkStarted(string Walk) : VisitEvent;
-
-public sealed record StopReached(string Walk, string Stop, string Place) : VisitEvent
-{
-    /// <summary>The fact asked for there, or the fault acted on; null where the stop waits for a word.</summary>
-    public string? About { get; init; }
-}
-
-public sealed record StopSkipped(string Walk, string Stop) : VisitEvent;
-
-/// <summary>A stop that asks for no fact was confirmed ("at the unit", "done").</summary>
-public sealed record StopConfirmed(string Walk, string Stop) : VisitEvent;
-
-public sealed record WalkFinished(string Walk) : VisitEvent;
 
 /// <summary>A verdict was said. Codes and standings in the contract's spelling.</summary>
 public sealed record VerdictGiven(string Fault, string Standing, string Text, ImmutableArray<string> Because) : VisitEvent;

@@ -30,11 +30,6 @@ internal static class VisitFold
                 Clarification = new(number, e.What, e.Fact is null ? null : FactCatalogue.Find(e.Fact), e.Heard, e.Text),
             },
             EventWithdrawn e => Withdraw(next, e.Withdrawn),
-            WalkStarted e => next with { Walk = e.Walk, FinishedBy = null },
-            StopReached e => next with { Walk = e.Walk, Stop = e.Stop, Place = e.Place, About = e.About },
-            StopSkipped e => Undoable(next with { Skipped = next.Skipped.SetItem(e.Stop, number), Clarification = null }, number),
-            StopConfirmed e => Undoable(next with { Confirmed = next.Confirmed.SetItem(e.Stop, number) }, number),
-            WalkFinished => Undoable(next with { FinishedBy = number }, number),
             FaultMended e => Mend(next, e, number),
             VerdictGiven e => next with { Verdicts = next.Verdicts.Add(new(number, e.Fault, e.Standing, e.Text, e.At)) },
             CautionGiven e => next with { Cautions = next.Cautions.Add(new(e.Caution, e.By, e.Place, DateOnly.FromDateTime(e.At.Date))) },
@@ -48,7 +43,7 @@ internal static class VisitFold
             PersonLeft e => next with { People = next.People.Remove(e.By) },
             HandedOver e => next with { HandedTo = e.To },
             VisitClosed e => Undoable(next with { Outcome = e.Outcome, ClosedBy = number }, number),
-            _ => next,
+            _ => WalkFold.Apply(next, happened, number),
         };
     }
 
@@ -111,14 +106,14 @@ internal static class VisitFold
             History = history,
             Questioned = state.Questioned.RemoveRange(state.Questioned.Where(q => q.Value.Number == withdrawn).Select(q => q.Key)),
             Clarification = null,
-            Skipped = state.Skipped.RemoveRange(state.Skipped.Where(s => s.Value == withdrawn).Select(s => s.Key)),
-            Confirmed = state.Confirmed.RemoveRange(state.Confirmed.Where(s => s.Value == withdrawn).Select(s => s.Key)),
+            Runs = state.Runs.Without(withdrawn),
+            Choices = state.Choices.RemoveAll(c => c.Number == withdrawn),
+            Offers = state.Offers.RemoveAll(o => o.Number == withdrawn),
             Mended = state.Mended.RemoveAll(m => m.Number == withdrawn),
             Verdicts = state.Verdicts.RemoveAll(v => v.Number == withdrawn),
             Reminders = state.Reminders.RemoveAll(r => r.Number == withdrawn),
             FollowUps = state.FollowUps.RemoveAll(f => f.Number == withdrawn),
             Leaks = state.Leaks.RemoveAll(l => l.Number == withdrawn),
-            FinishedBy = state.FinishedBy == withdrawn ? null : state.FinishedBy,
             Outcome = state.ClosedBy == withdrawn ? null : state.Outcome,
             ClosedBy = state.ClosedBy == withdrawn ? null : state.ClosedBy,
             Withdrawn = state.Withdrawn.Add(withdrawn),
@@ -126,7 +121,7 @@ internal static class VisitFold
         };
     }
 
-    private static VisitState Undoable(VisitState state, int number) =>
+    internal static VisitState Undoable(VisitState state, int number) =>
         state with { Undoable = state.Undoable.Push(new(number, state.LastMessage)) };
 
     private static ImmutableStack<UndoableEvent> Without(ImmutableStack<UndoableEvent> stack, int number) =>

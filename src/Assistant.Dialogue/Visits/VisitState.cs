@@ -32,27 +32,36 @@ public sealed record VisitState
     /// <summary>What waits to be completed by the next message, or null.</summary>
     public OpenClarification? Clarification { get; init; }
 
-    /// <summary>The walk under way, or null before the first.</summary>
-    public string? Walk { get; init; }
+    /// <summary>The runs of the visit's walks; one is under way, others may wait where they were left.</summary>
+    public WalkRuns Runs { get; init; } = WalkRuns.None;
 
-    public string? Stop { get; init; }
+    /// <summary>The run under way, or null before the first.</summary>
+    public WalkRun? Run => Runs.Current;
+
+    /// <summary>The walk under way, or null before the first.</summary>
+    public string? Walk => Run?.Walk;
+
+    public string? Stop => Run?.Stop;
 
     /// <summary>The fact asked for at the stop, or the fault acted on, or null.</summary>
-    public string? About { get; init; }
+    public string? About => Run?.About;
+
+    /// <summary>The walk offered next and not yet accepted or declined, or null.</summary>
+    public string? Offered => Offers.IsEmpty ? null : Offers[^1].Walk;
+
+    /// <summary>What was offered next, and with null what settled it, each with its event.</summary>
+    internal ImmutableList<(int Number, string? Walk)> Offers { get; init; } = [];
 
     /// <summary>Where the technician is as far as the walk knows: room, unit, ...</summary>
     public string? Place { get; init; }
 
-    /// <summary>Stops passed without an answer, with the event that did so.</summary>
-    public ImmutableDictionary<string, int> Skipped { get; init; } = ImmutableDictionary<string, int>.Empty;
+    /// <summary>The stops left out in the run under way, with the event that did so.</summary>
+    public IEnumerable<StopMark> Skipped => Run?.Skipped ?? [];
 
-    /// <summary>Stops that ask for no fact and were confirmed, with the event that did so.</summary>
-    public ImmutableDictionary<string, int> Confirmed { get; init; } = ImmutableDictionary<string, int>.Empty;
+    /// <summary>The stops confirmed in the run under way, with the event that did so.</summary>
+    public IEnumerable<StopMark> Confirmed => Run?.Confirmed ?? [];
 
-    /// <summary>The event that finished the walk, or null.</summary>
-    public int? FinishedBy { get; init; }
-
-    public bool IsFinished => FinishedBy is not null;
+    public bool IsFinished => Run is { FinishedBy: not null };
 
     public bool IsPaused { get; init; }
 
@@ -98,6 +107,12 @@ public sealed record VisitState
 
     /// <summary>The number of the last message heard; 0 before the first.</summary>
     public int LastMessage { get; init; }
+
+    /// <summary>What was chosen under each name, with the event, oldest first.</summary>
+    internal ImmutableList<(int Number, string Choice, string Option)> Choices { get; init; } = [];
+
+    /// <summary>The option chosen last under a name on this visit, or null.</summary>
+    public string? Chosen(string choice) => Choices.FindLast(c => c.Choice == choice).Option;
 
     /// <summary>The last verdict said and not withdrawn, or null.</summary>
     public GivenVerdict? LastVerdict => Verdicts.IsEmpty ? null : Verdicts[^1];

@@ -63,9 +63,55 @@ public sealed record WasAt(Place Where) : WalkCondition
 /// <summary><c>skipped: act</c>: that stop was left out.</summary>
 public sealed record WasSkipped(string Stop) : WalkCondition
 {
-    public override bool Holds(WalkView view) => view.Visit.Skipped.ContainsKey(Stop);
+    public override bool Holds(WalkView view) => view.Run.IsSkipped(Stop);
 
     public override string ToString() => $"{Stop} was left out";
+}
+
+/// <summary><c>known: full_charge</c>: the fact has a value.</summary>
+public sealed record IsKnown(Fact Fact) : WalkCondition
+{
+    public override bool Holds(WalkView view) => view.Facts.Has(Fact);
+
+    public override string ToString() => $"{Fact} is known";
+}
+
+/// <summary><c>read: vacuum</c>: the fact was taken after the walk came to this stop.</summary>
+public sealed record WasRead(Fact Fact, string Stop) : WalkCondition
+{
+    public override bool Holds(WalkView view) => view.WasReadSince(Stop, Fact);
+
+    public override string ToString() => $"{Fact} was read here";
+}
+
+/// <summary>
+/// <c>chosen: { more-leaks: yes }</c>: the option was chosen. A name of the walk's own counts as chosen in this run; another walk's
+/// as it was chosen last on the visit.
+/// </summary>
+public sealed record WasChosen(string Name, ImmutableArray<string> Options) : WalkCondition
+{
+    public override bool Holds(WalkView view) => Chosen(view) is { } option && Options.Contains(option);
+
+    public override string ToString() => $"{Name} is {string.Join(" or ", Options)}";
+
+    private string? Chosen(WalkView view) =>
+        view.Walk.Stops.FirstOrDefault(s => s.Choice?.Name == Name) is { } stop ? view.Run.Chosen(stop.Name) : view.Visit.Chosen(Name);
+}
+
+/// <summary><c>judged: moisture</c>: the judgement of a stop came out so.</summary>
+public sealed record WasJudged(string Stop, ImmutableArray<string> Outcomes) : WalkCondition
+{
+    public override bool Holds(WalkView view) => view.Walk.Find(Stop) is { } stop && view.Outcome(stop) is { } outcome && Outcomes.Contains(outcome);
+
+    public override string ToString() => $"judged {string.Join(" or ", Outcomes)}";
+}
+
+/// <summary><c>finished: vacuum</c>: that walk was gone through to an end on this visit.</summary>
+public sealed record WasFinished(string Walk) : WalkCondition
+{
+    public override bool Holds(WalkView view) => view.Visit.Runs.All.Exists(r => r.Walk == Walk && r.FinishedBy is not null);
+
+    public override string ToString() => $"{Walk} is finished";
 }
 
 /// <summary>Several conditions that hold together.</summary>

@@ -34,6 +34,13 @@ internal sealed class WalkConditionReader(DialogYaml yaml)
                     ? new WasAt(place)
                     : Report(DefectKind.UnknownPlace, stop, value, $"no place {value}"),
                 "skipped" => new WasSkipped(yaml.Text(map, stop, name) ?? ""),
+                "known" => Fact(value, stop, yaml.Text(map, stop, name) ?? "") is { } known ? new IsKnown(known) : null,
+                "read" => Fact(value, stop, yaml.Text(map, stop, name) ?? "") is { } read ? new WasRead(read, stop) : null,
+                "finished" => new WasFinished(yaml.Text(map, stop, name) ?? ""),
+                "chosen" => Named(stop, value, name) is var (choice, options) ? new WasChosen(choice, options) : null,
+                "judged" => value is YamlMappingNode
+                    ? Named(stop, value, name) is var (other, outcomes) ? new WasJudged(other, outcomes) : null
+                    : new WasJudged(stop, [.. yaml.Texts(map, stop, name).Select(w => w.Value ?? "")]),
                 _ => Word(stop, key, map, (fact, words) => new IsWord(fact, words)),
             };
             if (part is not null)
@@ -69,6 +76,19 @@ internal sealed class WalkConditionReader(DialogYaml yaml)
         return Fact(key, stop, ((YamlScalarNode)key).Value ?? "") is { } to && Fact(value, stop, (value as YamlScalarNode)?.Value ?? "") is { } from
             ? new(to, from)
             : null;
+    }
+
+    // { name: word } or { name: [words] }
+    private (string Name, ImmutableArray<string> Words)? Named(string stop, YamlNode value, string key)
+    {
+        if (value is YamlMappingNode { Children.Count: 1 } map)
+        {
+            var name = ((YamlScalarNode)map.First().Key).Value ?? "";
+            return (name, [.. yaml.Texts(map, stop, name).Select(w => w.Value ?? "")]);
+        }
+
+        Broken(stop, value, $"{key} takes one name with its words");
+        return null;
     }
 
     private WalkCondition? Word(string stop, YamlNode key, YamlMappingNode map, Func<Fact, ImmutableArray<string>, WalkCondition> make)

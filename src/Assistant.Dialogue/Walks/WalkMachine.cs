@@ -27,16 +27,24 @@ public sealed class WalkMachine
         try
         {
             cursor.State = walk.First.Name;
-            var (taken, isNew) = (ImmutableArray.CreateBuilder<WalkBranch>(), false);
+            var (taken, passed, isNew) = (ImmutableArray.CreateBuilder<WalkBranch>(), ImmutableArray.CreateBuilder<WalkStop>(), false);
             string? place = null;
+            WalkBranch? back = null;
 
-            // Each stop is passed at most once: the walk is checked to have no way back.
+            // Each stop is passed at most once: the walk is checked to have no way back but those that begin a new passage.
             for (var steps = 0; steps <= walk.Stops.Length; steps++)
             {
                 var stop = walk.Stop(cursor.State);
                 place = stop.Place ?? place;
                 if (stop.Kind == StopKind.Ends)
                 {
+                    break;
+                }
+
+                var branch = TakenBranch(stop, view);
+                if (branch is { IsBack: true } && cursor.Back(view))
+                {
+                    (cursor.State, back) = (stop.Name, branch);
                     break;
                 }
 
@@ -50,14 +58,15 @@ public sealed class WalkMachine
                     break;
                 }
 
-                isNew |= stop.Name == view.Visit.Stop;
-                if (isNew && TakenBranch(stop, view) is { } branch)
+                passed.Add(stop);
+                isNew |= stop.Name == view.Run.Stop;
+                if (isNew && branch is not null)
                 {
                     taken.Add(branch);
                 }
             }
 
-            return new(walk.Stop(cursor.State), place ?? walk.Places[0], taken.ToImmutable());
+            return new(walk.Stop(cursor.State), place ?? walk.Places[0], taken.ToImmutable(), passed.ToImmutable(), back);
         }
         finally
         {
@@ -86,12 +95,14 @@ public sealed class WalkMachine
     private Cursor Rent() => idle.TryTake(out var free) ? free : new(walk);
 
     private static bool IsDone(WalkStop stop, WalkView view) =>
-        view.Visit.Skipped.ContainsKey(stop.Name) || stop.Kind switch
+        view.Run.IsSkipped(stop.Name) || stop.Kind switch
         {
-            StopKind.Asks => stop.Until?.Holds(view) ?? view.Facts.Has(stop.Asks!),
-            StopKind.Confirms => view.Visit.Confirmed.ContainsKey(stop.Name) || (stop.Until?.Holds(view) ?? false),
+            StopKind.Asks => stop.Until?.Holds(view) ?? (stop.Repeats ? view.Newest(stop) > 0 : view.Facts.Has(stop.Asks!)),
+            StopKind.Confirms => view.Run.IsConfirmed(stop.Name) || (stop.Until?.Holds(view) ?? false),
+            StopKind.Chooses => view.Run.Chosen(stop.Name) is not null || (stop.Until?.Holds(view) ?? false),
+            StopKind.Judges => view.Outcome(stop) is { } outcome && !stop.Judgement!.Again.Contains(outcome),
             StopKind.Proves => Nothing(view),
-            StopKind.Acts => view.Visit.Confirmed.ContainsKey(stop.Name),
+            StopKind.Acts => view.Run.IsConfirmed(stop.Name),
             _ => false,
         };
 
@@ -118,6 +129,9 @@ public sealed class WalkMachine
 
         /// <summary>A fault is established: the asking ends.</summary>
         Established,
+
+        /// <summary>An earlier stop and all after it are passed anew.</summary>
+        Back,
     }
 
     /// <summary>One state machine with the stop it stands at; rented for the length of a look.</summary>
@@ -125,6 +139,7 @@ public sealed class WalkMachine
     {
         private readonly StateMachine<string, Trigger>.TriggerWithParameters<WalkView> next;
         private readonly StateMachine<string, Trigger>.TriggerWithParameters<WalkView> established;
+        private readonly StateMachine<string, Trigger>.TriggerWithParameters<WalkView> back;
 
         public Cursor(WalkDefinition walk)
         {
@@ -132,6 +147,7 @@ public sealed class WalkMachine
             Machine = new(() => State, state => State = state);
             next = Machine.SetTriggerParameters<WalkView>(Trigger.Next);
             established = Machine.SetTriggerParameters<WalkView>(Trigger.Established);
+            back = Machine.SetTriggerParameters<WalkView>(Trigger.Back);
             // A trigger no guard lets through leaves the machine where it is: that is the answer, not a mistake.
             Machine.OnUnhandledTrigger((_, _) => { });
             Configure(walk);
@@ -147,6 +163,9 @@ public sealed class WalkMachine
         /// <summary>Goes to the stop that acts where a fault is established; false where it stays.</summary>
         public bool Act(WalkView view) => Moves(established, view);
 
+        /// <summary>Goes back where the way from the stop leads back; false where it stays.</summary>
+        public bool Back(WalkView view) => Moves(back, view);
+
         private bool Moves(StateMachine<string, Trigger>.TriggerWithParameters<WalkView> trigger, WalkView view)
         {
             var before = State;
@@ -159,11 +178,11 @@ public sealed class WalkMachine
 
         private void Configure(WalkDefinition walk)
         {
-            foreach (var place in walk.Places)
+            foreach (var place in walk.ActsAt is null ? [] : walk.Places)
             {
                 Machine.Configure(place).PermitIf(
                     established,
-                    walk.ActsAt,
+                    walk.ActsAt!,
                     view => view.Leader is { Standing: Standing.Established } leader && !walk.OwnBranch.Contains(leader.Code),
                     "a fault is established");
             }
@@ -186,7 +205,7 @@ public sealed class WalkMachine
                     }
                     else
                     {
-                        state.PermitIf(next, branch.Go, done, Guard(view => ReferenceEquals(TakenBranch(stop, view), branch), branch.When?.ToString() ?? "otherwise"));
+                        state.PermitIf(branch.IsBack ? back : next, branch.Go, done, Guard(view => ReferenceEquals(TakenBranch(stop, view), branch), branch.When?.ToString() ?? "otherwise"));
                     }
                 }
             }
@@ -199,6 +218,8 @@ public sealed class WalkMachine
             var wanted = stop.Kind switch
             {
                 StopKind.Asks => stop.Until?.ToString() ?? $"{stop.Asks} is known",
+                StopKind.Chooses => stop.Until is null ? "chosen" : $"chosen or {stop.Until}",
+                StopKind.Judges => stop.Asks is null ? "judged" : $"{stop.Asks} is read and judged",
                 StopKind.Proves => "nothing more can be told",
                 _ => stop.Until is null ? "confirmed" : $"confirmed or {stop.Until}",
             };
@@ -210,4 +231,6 @@ public sealed class WalkMachine
 /// <summary>Where a walk stands.</summary>
 /// <param name="Place">Where the technician has to be there.</param>
 /// <param name="Taken">The ways taken since the walk stood where the visit last was.</param>
-public sealed record WalkOutcome(WalkStop Stop, string Place, ImmutableArray<WalkBranch> Taken);
+/// <param name="Passed">The stops on the way here.</param>
+/// <param name="Back">The way that leads back from here to an earlier stop, or null.</param>
+public sealed record WalkOutcome(WalkStop Stop, string Place, ImmutableArray<WalkBranch> Taken, ImmutableArray<WalkStop> Passed, WalkBranch? Back);

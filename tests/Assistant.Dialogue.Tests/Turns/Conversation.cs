@@ -25,7 +25,9 @@ internal sealed class Conversation
 
     public static PhraseBook Book { get; } = PhraseBook.Load(RepositoryFiles.ReadAll("dialogs/phrases", "*.yaml"));
 
-    public static WalkDefinition Walk { get; } = WalkLoader.Load(RepositoryFiles.Read("dialogs/walks/warm-box.yaml"), Book);
+    public static WalkLibrary Walks { get; } = WalkLibrary.Load(RepositoryFiles.ReadAll("dialogs/walks", "*.yaml"), Book);
+
+    public static WalkDefinition Walk => Walks.Opening;
 
     public static ShortWords Words { get; } = ShortWords.Load(RepositoryFiles.Read("dialogs/words/en.yaml"));
 
@@ -40,7 +42,7 @@ internal sealed class Conversation
 
     public string? Stop => Reply.Walk?.Stop;
 
-    public static TurnEngine Engine(Understand understand, Assess assess, AnswerQuestion answer) => new(Book, Words, Walk, understand, assess, answer);
+    public static TurnEngine Engine(Understand understand, Assess assess, AnswerQuestion answer) => new(Book, Words, Walks, understand, assess, answer);
 
     public static Assessment Judging(params (FaultCode Code, Standing Standing)[] findings) => new(
         findings.Length == 0

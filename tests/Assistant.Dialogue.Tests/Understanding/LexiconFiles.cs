@@ -13,7 +13,9 @@ public static class LexiconFiles
     public static IReadOnlyList<DialogFile> Files { get; } =
         [.. Directory.GetFiles(Path.Combine(Root, "dialogs", "lexicon"), "*.yaml").Order(StringComparer.Ordinal).Select(p => new DialogFile(p, File.ReadAllText(p)))];
 
-    public static Understander Understander { get; } = new(Lexicon.Load(Files));
+    public static Understander Understander { get; } = new(Lexicon.Load(Files, Walks));
+
+    private static IEnumerable<DialogFile> Walks => Directory.GetFiles(Path.Combine(Root, "dialogs", "walks"), "*.yaml").Order(StringComparer.Ordinal).Select(p => new DialogFile(p, File.ReadAllText(p)));
 
     private static string RepositoryRoot([CallerFilePath] string here = "") =>
         Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", ".."));

@@ -1,15 +1,23 @@
 using Assistant.Dialogue.Tests.Turns;
-using Assistant.Dialogue.Walks;
 
 namespace Assistant.Dialogue.Tests.Walks;
 
+/// <summary>COLDWALK_DRAW=1 draws them anew.</summary>
 public sealed class WalkDrawingTests
 {
-    [Fact]
-    public void The_drawing_beside_the_walk_is_the_machine_that_runs()
-    {
-        var drawn = new WalkMachine(Conversation.Walk).Draw();
+    public static TheoryData<string> Walks => [.. Conversation.Walks.All.Select(w => w.Name)];
 
-        Assert.Equal(RepositoryFiles.Read("dialogs/walks/warm-box.mmd").Text, drawn);
+    [Theory]
+    [MemberData(nameof(Walks))]
+    public void The_drawing_beside_a_walk_is_the_machine_that_runs(string walk)
+    {
+        var drawn = Conversation.Walks.Machine(walk).Draw();
+        var path = Path.Combine(RepositoryFiles.Root, $"dialogs/walks/{walk}.mmd");
+        if (Environment.GetEnvironmentVariable("COLDWALK_DRAW") == "1")
+        {
+            File.WriteAllText(path, drawn);
+        }
+
+        Assert.Equal(File.ReadAllText(path), drawn);
     }
 }

@@ -63,7 +63,7 @@ public sealed class WalkMachineTests
         });
     }
 
-    private static WalkView View(Assessment assessment, params IEnumerable<VisitEvent> log) => new(Conversation.Walk, VisitState.Fold(log), assessment);
+    private static WalkView View(Assessment assessment, params IEnumerable<VisitEvent> log) => new(Conversation.Walk, VisitState.Fold(log), assessment, At);
 
     private static StopConfirmed Confirmed(string stop) => new("warm-box", stop) { At = At, By = "ada" };
 

@@ -1,12 +1,21 @@
 using Assistant.Dialogue.Files;
 using Assistant.Dialogue.Understanding.Text;
+using YamlDotNet.RepresentationModel;
 
 namespace Assistant.Dialogue.Understanding.Lexicons;
 
 /// <summary>Reads commands.yaml: the whole messages that are commands. '#' stands for a number, '*' at the end for a name.</summary>
 internal sealed class CommandsPart(LexiconFile file, WordTable words)
 {
+    /// <summary>The command that begins a walk, or takes it up again.</summary>
+    public const string Begin = "begin";
+
+    private readonly Dictionary<string, string> walks = new(StringComparer.Ordinal);
+
     public PhraseTable<string> Commands { get; } = new();
+
+    /// <summary>The walk that a command of the table begins.</summary>
+    public IReadOnlyDictionary<string, string> Walks => walks;
 
     public PhraseTable<bool> PolitePhrases { get; } = new();
 
@@ -24,16 +33,32 @@ internal sealed class CommandsPart(LexiconFile file, WordTable words)
 
         foreach (var (command, _, entry) in file.Entries("commands"))
         {
-            foreach (var (phrase, text, at) in file.Phrases(entry, command))
+            Add(file, file.Phrases(entry, command), command);
+        }
+    }
+
+    /// <summary>Takes the words that begin a walk from its own file.</summary>
+    public void ReadWalk(LexiconFile walkFile)
+    {
+        if (walkFile.Text(walkFile.Root, "walk", "walk") is { Length: > 0 } walk)
+        {
+            var command = $"{Begin} {walk}";
+            walks[command] = walk;
+            Add(walkFile, walkFile.Phrases("begins"), command);
+        }
+    }
+
+    private void Add(LexiconFile from, IEnumerable<(int[] Phrase, string Text, YamlNode At)> phrases, string command)
+    {
+        foreach (var (phrase, text, at) in phrases)
+        {
+            if (Commands.Exactly(phrase) is [var other, ..] && other != command)
             {
-                if (Commands.Exactly(phrase) is [var other, ..] && other != command)
-                {
-                    file.Report(DefectKind.DuplicateId, at, command, $"'{text}' already is {other}");
-                }
-                else
-                {
-                    Commands.Add(phrase, command);
-                }
+                from.Report(DefectKind.DuplicateId, at, command, $"'{text}' already is {other}");
+            }
+            else
+            {
+                Commands.Add(phrase, command);
             }
         }
     }

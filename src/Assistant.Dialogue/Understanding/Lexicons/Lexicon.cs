@@ -10,7 +10,7 @@ namespace Assistant.Dialogue.Understanding.Lexicons;
 /// </summary>
 public sealed class Lexicon
 {
-    private Lexicon(WordTable words, Func<string, LexiconFile> file)
+    private Lexicon(WordTable words, Func<string, LexiconFile> file, IEnumerable<LexiconFile> walks)
     {
         Words = words;
         Signs = new(words);
@@ -30,6 +30,11 @@ public sealed class Lexicon
         Values.Read();
         Cues.Read();
         Commands.Read();
+        foreach (var walk in walks)
+        {
+            Commands.ReadWalk(walk);
+        }
+
         Questions.Read();
         Filling.Read();
         foreach (var (text, word) in Facts.Spelt.Concat(Units.Spelt))
@@ -68,26 +73,32 @@ public sealed class Lexicon
 
     /// <summary>Reads the files of the lexicon; each is known by its name (numbers.yaml, units.yaml and so on) and must be there.</summary>
     /// <exception cref="DialogDataException">With every mistake found, each with file, line and key.</exception>
-    public static Lexicon Load(IEnumerable<DialogFile> files)
+    /// <param name="walks">The walks' own files, for the words that begin each.</param>
+    public static Lexicon Load(IEnumerable<DialogFile> files, params IEnumerable<DialogFile> walks)
     {
         var words = new WordTable();
         var byName = files.ToDictionary(f => Path.GetFileName(f.Path), StringComparer.Ordinal);
         var defects = new List<DialogDefect>();
         var read = new List<DialogYaml>();
 
-        LexiconFile Open(string name)
+        LexiconFile Named(string name)
         {
             if (!byName.TryGetValue(name, out var file))
             {
                 defects.Add(new(DefectKind.MissingField, name, 1, "file", $"the lexicon has no {name}"));
             }
 
-            var yaml = new DialogYaml(file ?? new(name, "{}"));
+            return Open(file ?? new(name, "{}"));
+        }
+
+        LexiconFile Open(DialogFile file)
+        {
+            var yaml = new DialogYaml(file);
             read.Add(yaml);
             return new(yaml, yaml.Root(), words);
         }
 
-        var lexicon = new Lexicon(words, Open);
+        var lexicon = new Lexicon(words, Named, [.. walks.Select(Open)]);
         words.Closed = true;
         defects.AddRange(read.SelectMany(y => y.Defects));
         return defects.Count == 0 ? lexicon : throw new DialogDataException([.. defects]);

@@ -1,0 +1,18 @@
+using System.Collections.Frozen;
+
+namespace Assistant.Dialogue.Judgements;
+
+/// <summary>Every judgement a walk can name.</summary>
+public static class JudgementTable
+{
+    private static readonly FrozenDictionary<string, Judgement> ByName = new Judgement[]
+    {
+        new VacuumDepthJudgement(),
+        new VacuumDecayJudgement(),
+    }.ToFrozenDictionary(j => j.Name, StringComparer.Ordinal);
+
+    public static IEnumerable<Judgement> All => ByName.Values.OrderBy(j => j.Name, StringComparer.Ordinal);
+
+    /// <summary>The judgement of that name, or null.</summary>
+    public static Judgement? Find(string name) => ByName.GetValueOrDefault(name);
+}
