@@ -28,7 +28,8 @@ internal static class ExportCommand
         await database.OpenAsync(cancellation);
         var asked = arguments.GetRequiredValue(Visit);
         var visit = asked == "last" ? await new OpenVisits(database).LastAsync(cancellation) : asked;
-        var content = (visit is null ? null : await new VisitExporter(database, SigningKey.Open(data.Path)).ExportAsync(visit, cancellation))
+        var key = SigningKey.Open(data.Path);
+        var content = (visit is null ? null : await new VisitExporter(database, key).ExportAsync(visit, cancellation))
             ?? throw new CommandFailure($"There is no visit {asked} in the records of {data.Path}.");
         var file = arguments.GetRequiredValue(Out);
         try
@@ -40,6 +41,7 @@ internal static class ExportCommand
             throw new CommandFailure($"{file} can not be written ({failure.Message.TrimEnd('.')}).");
         }
 
+        await new HeadBook(new HeadWitness(database, key), data.Path).NoteAsync(visit, cancellation);
         Console.WriteLine($"Visit {visit}: written to {file}. It holds people's names and words; give it only to whom they concern.");
     }
 }

@@ -7,7 +7,7 @@ using Assistant.Records.Storage.Sqlite;
 
 namespace Assistant.App.Commands;
 
-/// <summary><c>report</c>: a visit's report as HTML, PDF or JSON.</summary>
+/// <summary><c>report</c>: a visit's report as HTML, PDF or JSON, or a signed address that shows it for some days.</summary>
 internal static class ReportCommand
 {
     private static readonly Argument<string> Visit = new("VISIT") { Description = "The visit's id; \"last\" is the one opened last." };
@@ -15,10 +15,14 @@ internal static class ReportCommand
     private static readonly Option<string> Format = new("--format") { Description = "html, pdf or json.", DefaultValueFactory = _ => "html" };
     private static readonly Option<string?> Out = new("--out") { Description = "File to write; without it, standard output.", HelpName = "FILE" };
 
+    private static readonly Option<bool> Link = new("--link") { Description = "Write no report, but a signed address under which \"serve\" shows it until it expires." };
+    private static readonly Option<int> Days = new("--days") { Description = "With --link: how many days it holds, 90 at most.", DefaultValueFactory = _ => ReportLinks.UsualDays };
+    private static readonly Option<string> Address = new("--address") { Description = "With --link: where \"serve\" is reached.", DefaultValueFactory = _ => ServeCommand.UsualAddress, HelpName = "URL" };
+
     public static Command Create()
     {
         Format.AcceptOnlyFromAmong([.. VisitReports.Formats]);
-        var command = new Command("report", "Write the report of a visit.") { Visit, Format, Out, Data };
+        var command = new Command("report", "Write the report of a visit.") { Visit, Format, Out, Link, Days, Address, Data };
         command.SetWork(RunAsync);
         return command;
     }
@@ -33,6 +37,16 @@ internal static class ReportCommand
         var reports = new VisitReports(log, pictures, PhraseBook.Load(DialogFiles.Read("phrases")));
         var report = (visit is null ? null : await reports.PrintAsync(visit, arguments.GetRequiredValue(Format), cancellation))
             ?? throw new CommandFailure($"There is no visit {asked} in the records of {data.Path}.");
+        var links = new ReportLinks(log.Database, data, TimeProvider.System);
+        await links.Heads.NoteAsync(visit, cancellation);
+        if (arguments.GetValue(Link))
+        {
+            var link = links.Mint(visit!, arguments.GetValue(Days));
+            Console.WriteLine(arguments.GetRequiredValue(Address).TrimEnd('/') + link.Path);
+            await Console.Error.WriteLineAsync($"Whoever has this address reads the report until {link.Until:yyyy-MM-dd HH:mm} UTC.");
+            return;
+        }
+
         await WriteAsync(report.Content, arguments.GetValue(Out), cancellation);
     }
 

@@ -9,6 +9,9 @@ namespace Assistant.App.Commands;
 /// <summary><c>serve</c>: the page and the bot endpoint on this machine.</summary>
 internal static class ServeCommand
 {
+    /// <summary>Where it serves unless told otherwise.</summary>
+    public const string UsualAddress = "http://127.0.0.1:5080";
+
     private const int UsualPort = 5080;
 
     private static readonly Option<string?> Data = Options.Data();

@@ -1,29 +1,35 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using Assistant.App.Hosting;
-using Assistant.Records.Chain;
+using Assistant.Records.Signing;
 using Assistant.Records.Storage.Sqlite;
 
 namespace Assistant.App.Commands;
 
-/// <summary><c>verify</c>: recomputes the chain of the log; exit 1 where an event does not fit.</summary>
+/// <summary><c>verify</c>: recomputes the chain of the log and holds it against the heads signed earlier; exit 1 where an event does not fit.</summary>
 internal static class VerifyCommand
 {
     private static readonly Option<string?> Data = Options.Data();
+    private static readonly Option<string?> Heads = new("--heads") { Description = "A copy of signed-heads.jsonl kept elsewhere, to hold the log against as well.", HelpName = "FILE" };
     private static readonly Argument<string?> Visit = new("VISIT") { Description = "One visit; without it, all.", Arity = ArgumentArity.ZeroOrOne };
 
     public static Command Create()
     {
-        var command = new Command("verify", "Check that no stored event was changed, added, moved or removed.") { Visit, Data };
+        var command = new Command("verify", "Check that no stored event was changed, added, moved, removed or cut off.") { Visit, Heads, Data };
         command.SetWork(RunAsync);
         return command;
     }
 
     private static async Task RunAsync(ParseResult arguments, CancellationToken cancellation)
     {
-        var database = new SqliteRecords(DataFolder.Existing(arguments.GetValue(Data)).Database);
+        var data = DataFolder.Existing(arguments.GetValue(Data));
+        var database = new SqliteRecords(data.Database);
         await database.OpenAsync(cancellation);
+        var key = SigningKey.Open(data.Path);
+        var book = new HeadBook(new HeadWitness(database, key), data.Path);
         var visit = arguments.GetValue(Visit);
-        var verdict = await new ChainVerifier(database).VerifyAsync(visit, cancellation);
+        var heads = HeadBook.Read(book.Path).AddRange(Copy(arguments.GetValue(Heads)));
+        var verdict = await new RecordsVerifier(database, key).VerifyAsync(visit, heads, cancellation);
         if (verdict.Broken is { } broken)
         {
             throw new CommandFailure($"Visit {broken.VisitId}, event {broken.Number}: {broken.Why}");
@@ -34,6 +40,17 @@ internal static class VerifyCommand
             throw new CommandFailure($"There is no visit {visit} in these records.");
         }
 
-        Console.WriteLine($"{verdict.Events} events of {verdict.Visits} visits: every one fits.");
+        await book.NoteAsync(visit, cancellation);
+        Console.WriteLine($"{verdict.Events} events of {verdict.Visits} visits: every one fits, and {Signed(heads.Length)} fit the log.");
+        Console.WriteLine($"The heads as they are now are signed in {book.Path}: keep a copy elsewhere.");
     }
+
+    private static ImmutableArray<SignedHead> Copy(string? file) => file switch
+    {
+        null => [],
+        _ when File.Exists(file) => HeadBook.Read(file),
+        _ => throw new CommandFailure($"There is no file {file}.", CommandFailure.BadInput),
+    };
+
+    private static string Signed(int count) => count == 1 ? "1 head signed earlier" : $"{count} heads signed earlier";
 }

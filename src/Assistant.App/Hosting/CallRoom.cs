@@ -16,7 +16,7 @@ public sealed class CallRoom : IConversation, IAsyncDisposable
 {
     private readonly PictureStore store;
 
-    private CallRoom(DialogueParts dialogue, EventLog log, ConversationOptions options)
+    private CallRoom(DialogueParts dialogue, EventLog log, DataFolder data, ConversationOptions options)
     {
         Dialogue = dialogue;
         Log = log;
@@ -27,6 +27,7 @@ public sealed class CallRoom : IConversation, IAsyncDisposable
         store = new(log.Database);
         Pictures = new(log, store, Conversations);
         Reports = new(log, store, dialogue.Phrases);
+        Links = new(log.Database, data, TimeProvider.System);
     }
 
     public DialogueParts Dialogue { get; }
@@ -45,6 +46,8 @@ public sealed class CallRoom : IConversation, IAsyncDisposable
 
     public VisitReports Reports { get; }
 
+    public ReportLinks Links { get; }
+
     /// <exception cref="CommandFailure">A file beside the program can not be read.</exception>
     /// <exception cref="RecordsException">The records can not be used.</exception>
     public static async Task<CallRoom> OpenAsync(DataFolder data, ConversationOptions options, CancellationToken cancellation)
@@ -54,7 +57,7 @@ public sealed class CallRoom : IConversation, IAsyncDisposable
         var log = await EventLog.OpenAsync(new SqliteRecords(data.Database), cancellation);
         try
         {
-            return new(await dialogue, log, options);
+            return new(await dialogue, log, data, options);
         }
         catch
         {

@@ -44,6 +44,7 @@ internal static class PageHost
         app.MapVisits();
         app.MapPictures();
         app.MapReports();
+        app.MapReportLinks();
         app.MapColdwalkBot();
         return app;
     }

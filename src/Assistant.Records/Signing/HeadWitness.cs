@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Assistant.Records.Chain;
 using Assistant.Records.Storage;
 using Microsoft.EntityFrameworkCore;
@@ -12,6 +13,13 @@ public sealed class HeadWitness(IRecordsDatabase database, SigningKey key)
     {
         var visit = await database.UseAsync(context => context.Visits.AsNoTracking().FirstOrDefaultAsync(v => v.Id == visitId, cancellation));
         return visit is null ? null : SignedHead.Of(visitId, visit.Version, Convert.ToHexStringLower(visit.HeadHash), key);
+    }
+
+    /// <summary>The heads of all visits' logs as they are now, signed, in the order of the visits' ids.</summary>
+    public async Task<ImmutableArray<SignedHead>> SignAllAsync(CancellationToken cancellation = default)
+    {
+        var visits = await database.UseAsync(context => context.Visits.AsNoTracking().OrderBy(v => v.Id).Select(v => new { v.Id, v.Version, v.HeadHash }).ToListAsync(cancellation));
+        return [.. visits.Select(v => SignedHead.Of(v.Id, v.Version, Convert.ToHexStringLower(v.HeadHash), key))];
     }
 
     /// <summary>What of the log does not fit the head, or null where the log is that one, or that one gone on.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 
 namespace Assistant.Trade.Regulations;
@@ -36,8 +37,16 @@ public abstract record Regulation
     /// <summary>What was read, what recalled, what is left out.</summary>
     public required string Note { get; init; }
 
+    /// <summary>For each figure whether it was read or is recalled, and where it stands.</summary>
+    public required ImmutableArray<FigureSource> Figures { get; init; }
+
     public bool IsValidOn(DateOnly day) => day >= ValidFrom && (ValidTo is null || day <= ValidTo);
 
     /// <summary>Whether the rule holds for this appliance on this day, dates included.</summary>
     public abstract bool AppliesTo(Appliance appliance, DateOnly day);
 }
+
+/// <summary>Where one figure of a rule comes from.</summary>
+/// <param name="Figure">Its key in the rule's file, such as "repair.withinDays"; "repair" stands for all figures under it.</param>
+/// <param name="Source">The place in the text.</param>
+public sealed record FigureSource(string Figure, SourceBasis Basis, string Source);

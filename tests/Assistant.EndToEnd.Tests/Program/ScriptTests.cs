@@ -44,7 +44,7 @@ public class ScriptTests
 
         Directory.Delete(data, recursive: true);
         Assert.Equal("setpoint", JsonDocument.Parse(next.Output).RootElement.GetProperty("asks").GetString());
-        Assert.Matches(@"^\d+ events of 1 visits: every one fits\.\n$", verified.Output);
+        Assert.Matches(@"^\d+ events of 1 visits: every one fits, and 0 heads signed earlier fit the log\.\nThe heads as they are now are signed in ", verified.Output);
         Assert.Contains("9.2", report.Output, StringComparison.Ordinal);
     }
 

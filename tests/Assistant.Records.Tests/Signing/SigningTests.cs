@@ -60,6 +60,45 @@ public sealed class SigningTests : IDisposable
     }
 
     [Fact]
+    public async Task The_book_of_heads_shows_a_cut_off_tail_a_rewritten_log_and_a_visit_that_is_gone()
+    {
+        await using var records = await TemporaryRecords.OpenAsync();
+        await records.Log.AppendAsync(Invented.FirstAppend("v-1"));
+        await records.Log.AppendAsync(Invented.FirstAppend("v-2", conversation: "c-2"));
+        await records.Log.AppendAsync(new("v-1", 1, [Invented.Heard("one"), Invented.Heard("two")]));
+        var key = SigningKey.Open(folder);
+        var book = new HeadBook(new HeadWitness(records.Database, key), folder);
+        var verifier = new RecordsVerifier(records.Database, key);
+        await book.NoteAsync(null);
+        await book.NoteAsync("v-1");
+        var heads = HeadBook.Read(book.Path);
+        Assert.Equal([("v-1", 3), ("v-2", 1)], heads.Select(h => (h.VisitId, h.Version)));
+        Assert.True((await verifier.VerifyAsync(null, heads)).Holds);
+
+        records.Tamper("DELETE FROM events WHERE visit_id = 'v-1' AND number = 3; UPDATE visits SET version = 2, head_hash = (SELECT hash FROM events WHERE visit_id = 'v-1' AND number = 2) WHERE id = 'v-1'");
+        Assert.Equal(("v-1", 3), Place(await verifier.VerifyAsync(null, heads)));
+        Assert.True((await verifier.VerifyAsync("v-2", heads)).Holds);
+        await records.Log.AppendAsync(new("v-1", 2, [Invented.Heard("another two")]));
+        Assert.Contains("written anew", (await verifier.VerifyAsync("v-1", heads)).Broken!.Why, StringComparison.Ordinal);
+
+        records.Tamper("DELETE FROM events WHERE visit_id = 'v-2'; DELETE FROM visits WHERE id = 'v-2'");
+        Assert.Equal(("v-2", 1), Place(await verifier.VerifyAsync("v-2", heads)));
+    }
+
+    [Theory]
+    [InlineData("not json")]
+    [InlineData("{}")]
+    [InlineData("null")]
+    public void A_line_that_is_no_head_is_named(string line)
+    {
+        var file = Path.Combine(folder, "heads.jsonl");
+        File.WriteAllLines(file, [line]);
+        Assert.StartsWith($"{file}:1: ", Assert.Throws<RecordsException>(() => HeadBook.Read(file)).Message, StringComparison.Ordinal);
+    }
+
+    private static (string, int) Place(ChainVerdict verdict) => (verdict.Broken!.VisitId, verdict.Broken.Number);
+
+    [Fact]
     public void A_link_holds_until_it_expires()
     {
         var clock = new SteppingClock(Invented.Morning);

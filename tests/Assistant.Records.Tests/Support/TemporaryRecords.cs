@@ -30,6 +30,9 @@ internal sealed class TemporaryRecords : IAsyncDisposable
 
     public TValue Scalar<TValue>(string sql) => Run(sql, command => (TValue)command.ExecuteScalar()!);
 
+    /// <summary>The next use opens the file anew.</summary>
+    public static void ForgetConnections() => SqliteConnection.ClearAllPools();
+
     public async ValueTask DisposeAsync()
     {
         await Log.DisposeAsync();

@@ -23,12 +23,15 @@ public class GwpTableTests
     public void A_mixture_is_weighted_by_mass(string refrigerant, double gwp) =>
         Assert.Equal(gwp, GwpTable.Shipped.Of(Composition(refrigerant), Jurisdiction.UnitedStates), 6);
 
-    // R448A: 0.26·675 + 0.26·3500 + 0.20·0.501 + 0.21·1430 + 0.07·1.37 = 1385.9961; annex II values from memory.
+    // R448A: 0.26·675 + 0.26·3500 + 0.20·0.501 + 0.21·1430 + 0.07·1.37 = 1385.9961; Regulation (EU) 2024/573 annexes I and II.
     [Theory]
     [InlineData("R448A", 1385.9961)]
     [InlineData("R1234yf", 0.501)]
     [InlineData("R134a", 1430)]
-    public void The_European_annex_departs_for_the_unsaturated(string refrigerant, double gwp) =>
+    [InlineData("R290", 0.02)]
+    [InlineData("R600a", 0)]
+    [InlineData("R717", 0)]
+    public void The_European_annex_departs_for_the_unsaturated_and_the_hydrocarbons(string refrigerant, double gwp) =>
         Assert.Equal(gwp, GwpTable.Shipped.Of(Composition(refrigerant), Jurisdiction.EuropeanUnion), 6);
 
     [Fact]
@@ -40,9 +43,9 @@ public class GwpTableTests
         Assert.Equal("R999", Assert.Throws<UnknownSubstanceException>(() => GwpTable.Shipped.Of([new("R999", 1)], Jurisdiction.UnitedStates)).Substance);
 
     [Fact]
-    public void The_table_says_where_it_comes_from_and_that_it_is_recalled()
+    public void The_table_says_where_it_comes_from_and_that_it_was_read()
     {
-        Assert.Equal(SourceBasis.FromMemory, GwpTable.Shipped.Basis);
+        Assert.Equal(SourceBasis.Published, GwpTable.Shipped.Basis);
         Assert.Contains("2024/573", GwpTable.Shipped.Source, StringComparison.Ordinal);
         Assert.Equal(Day("2026-11-25"), GwpTable.Shipped.DateRead);
     }

@@ -9,7 +9,7 @@ public class RegulationJsonTests
     private const string Good = """
         {
           "shape": "leak-detection", "rule": "us-test", "title": "Invented", "jurisdiction": "united-states", "source": "invented",
-          "basis": "from-memory", "dateRead": "2026-11-25", "validFrom": "2026-01-01", "validTo": null, "underRevision": false, "note": "invented",
+          "basis": "from-memory", "dateRead": "2026-11-25", "validFrom": "2026-01-01", "validTo": null, "underRevision": false, "note": "invented", "figures": [ { "figure": "gwpOver", "basis": "from-memory", "source": "invented" } ],
           "paragraph": "(a)", "uses": ["other"], "gwpOver": 53, "fullChargeFromPounds": 1500,
           "installedFrom": "2017-01-01", "newFrom": "2026-01-01", "newWithinDays": 30, "existingBy": "2027-01-01"
         }
@@ -34,6 +34,7 @@ public class RegulationJsonTests
     [InlineData("\"existingBy\": \"2027-01-01\"", "\"existingBy\": \"2027-13-01\"", "$.existingBy")]
     [InlineData("[\"other\"]", "[\"florist\"]", "$.uses[0]")]
     [InlineData("[\"other\"]", "[3]", "$.uses[0]")]
+    [InlineData("\"figure\": \"gwpOver\",", "", "figure")]
     [InlineData("\"leak-detection\"", "\"horoscope\"", "horoscope")]
     [InlineData("\"rule\": \"us-test\"", "\"rule\": \"us-other\"", "$.rule")]
     [InlineData("\"validTo\": null", "\"validTo\": \"2025-12-31\"", "$.validTo")]
