@@ -26,7 +26,22 @@ public sealed record Reply(
     string? AskedFact,
     ImmutableArray<string> Units,
     WalkPosition? Walk,
-    ImmutableArray<Verdict> Verdicts);
+    ImmutableArray<Verdict> Verdicts)
+{
+    /// <summary>What <see cref="Say"/> is made of, in its order, for a channel that puts it in another; empty where it is one piece.</summary>
+    public ImmutableArray<SaidPart> Parts { get; init; } = [];
+
+    /// <summary>The facts still wanted at the same place after <see cref="AskedFact"/>, in the walk's order, by their contract names.</summary>
+    public ImmutableArray<string> AlsoWanted { get; init; } = [];
+
+    /// <summary>True where the technician asked for all there is to say ("more"): no channel shortens it.</summary>
+    public bool IsWhole { get; init; }
+}
+
+/// <summary>One sentence of what is said.</summary>
+/// <param name="Key">The phrase's key, or empty where it was put together otherwise.</param>
+/// <param name="Fact">The fact it repeats or speaks of, by its contract name, or null.</param>
+public sealed record SaidPart(string Key, string? Fact, Phrase Text);
 
 /// <summary>A sentence in its full form and its brief one (voice and text message).</summary>
 public sealed record Phrase(string Full, string Brief)

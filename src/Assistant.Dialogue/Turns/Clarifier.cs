@@ -31,7 +31,7 @@ internal sealed partial class Clarifier(Understand understand)
     public static ClarificationAsked Event(Understood understood, InboundText message, string? expected) => new(
         understood.Clarify!.Value.ToString().ToLowerInvariant(),
         expected,
-        Number().Match(message.Text) is { Success: true } match ? double.Parse(match.Value, CultureInfo.InvariantCulture) : null)
+        Number().Match(understood.Unheard is [var unheard, ..] ? unheard : message.Text) is { Success: true } match ? double.Parse(match.Value, CultureInfo.InvariantCulture) : null)
     {
         At = message.At,
         By = message.By,

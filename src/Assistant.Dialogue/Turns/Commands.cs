@@ -62,7 +62,8 @@ internal sealed partial class Commands(PhraseBook book, ShortWords words, WalkLi
         }
 
         // "repeat" adds nothing: the question that closes every reply is asked again.
-        return guide.Finish(draft, null);
+        var turn = guide.Finish(draft, null);
+        return command == "more" ? turn with { Reply = turn.Reply with { IsWhole = true } } : turn;
     }
 
     private void Resume(TurnDraft draft, string text)

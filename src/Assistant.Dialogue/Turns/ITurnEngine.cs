@@ -1,4 +1,6 @@
+using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Visits;
+using Assistant.Trade.Quantities;
 
 namespace Assistant.Dialogue.Turns;
 
@@ -11,4 +13,14 @@ public interface ITurnEngine
 
     /// <summary>Takes one message.</summary>
     Turn Take(VisitState state, InboundMessage message);
+
+    /// <summary>
+    /// Takes one message that was said before its speaker could know all that stands in the visit by now: it is understood by what the
+    /// speaker had in view, and lands at the time it was said.
+    /// </summary>
+    /// <param name="seen">The visit as it was in the last reply the speaker had: an earlier state of the same log.</param>
+    Turn Take(VisitState state, VisitState seen, InboundMessage message) => Take(state, message);
+
+    /// <summary>The answer to a question that belongs to no visit, or null where the message is none.</summary>
+    Reply? Answer(InboundMessage message, UnitSystem units) => null;
 }

@@ -10,7 +10,7 @@ namespace Assistant.Dialogue.Turns;
 internal sealed class TurnDraft(PhraseBook book, VisitState state, string by, DateTimeOffset at)
 {
     private readonly ImmutableArray<VisitEvent>.Builder events = ImmutableArray.CreateBuilder<VisitEvent>();
-    private readonly List<Phrase> says = [];
+    private readonly List<SaidPart> says = [];
     private readonly List<Phrase> because = [];
     private readonly List<SpokenCaution> cautions = [];
 
@@ -24,6 +24,9 @@ internal sealed class TurnDraft(PhraseBook book, VisitState state, string by, Da
 
     public ImmutableArray<VisitEvent> Events => events.ToImmutable();
 
+    /// <summary>What was said so far, sentence by sentence.</summary>
+    public ImmutableArray<SaidPart> Parts => [.. says];
+
     public ImmutableArray<Phrase> Because => [.. because];
 
     public ImmutableArray<SpokenCaution> Cautions => [.. cautions];
@@ -34,7 +37,7 @@ internal sealed class TurnDraft(PhraseBook book, VisitState state, string by, Da
         get
         {
             var (full, brief) = (new StringBuilder(), new StringBuilder());
-            foreach (var phrase in says)
+            foreach (var (_, _, phrase) in says)
             {
                 full.Append(full.Length > 0 ? " " : "").Append(phrase.Full);
                 brief.Append(brief.Length > 0 ? " " : "").Append(phrase.Brief);
@@ -51,9 +54,20 @@ internal sealed class TurnDraft(PhraseBook book, VisitState state, string by, Da
         State = State.Apply(numbered);
     }
 
-    public void Say(string key, params ReadOnlySpan<ReasonPart> parts) => says.Add(book.Say(key, State.Units, parts));
+    public void Say(string key, params ReadOnlySpan<ReasonPart> parts)
+    {
+        string? fact = null;
+        foreach (var part in parts)
+        {
+            fact ??= part.Name == "fact" ? part.Word : null;
+        }
 
-    public void Say(Phrase phrase) => says.Add(phrase);
+        says.Add(new(key, fact, book.Say(key, State.Units, parts)));
+    }
+
+    public void Say(SaidPart part) => says.Add(part);
+
+    public void Say(Phrase phrase) => says.Add(new("", null, phrase));
 
     public void AddReason(Phrase phrase) => because.Add(phrase);
 

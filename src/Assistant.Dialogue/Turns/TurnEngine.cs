@@ -3,6 +3,7 @@ using Assistant.Dialogue.Understanding;
 using Assistant.Dialogue.Visits;
 using Assistant.Dialogue.Walks;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Quantities;
 
 namespace Assistant.Dialogue.Turns;
 
@@ -21,6 +22,7 @@ public sealed class TurnEngine : ITurnEngine
     private readonly Commands commands;
     private readonly WalkGuide guide;
     private readonly HandoverTeller handover;
+    private readonly Landing landing;
 
     public TurnEngine(PhraseBook book, ShortWords words, WalkLibrary walks, Understand understand, Assess assess, AnswerQuestion answer)
     {
@@ -30,6 +32,28 @@ public sealed class TurnEngine : ITurnEngine
         guide = new(book, walks, taker, assess);
         commands = new(book, words, walks, guide);
         handover = new(book);
+        landing = new(book, guide);
+    }
+
+    public Turn Take(VisitState state, VisitState seen, InboundMessage message) =>
+        seen.Version == state.Version ? Take(state, message) : landing.Land(state, seen, message, at => Take(at, message));
+
+    public Reply? Answer(InboundMessage message, UnitSystem units)
+    {
+        var question = understand(message.Text, new(null, units));
+        if (question.Intent != Intent.Question)
+        {
+            return null;
+        }
+
+        var draft = new TurnDraft(book, VisitState.Empty with { Units = units }, message.Person, message.At);
+        foreach (var stated in (IEnumerable<FactValue>)[.. question.Readings, .. question.Observations])
+        {
+            draft.Emit(FactTaker.Event(stated, "anywhere", null, message.At, message.Person));
+        }
+
+        Tell(draft, question);
+        return new(draft.Said, draft.Because, [], null, [], null, [], null, []) { Parts = draft.Parts };
     }
 
     public Turn Open(VisitOpened opened)
@@ -87,6 +111,12 @@ public sealed class TurnEngine : ITurnEngine
             understood = clarifier.Complete(open, message.Text, context) ?? understood;
         }
 
+        if (state.LastMessage == 0 && understood is { Intent: Intent.Answer, Readings: [], Observations: [] } && !message.Text.Any(char.IsDigit))
+        {
+            // "cold room is warm" opens the call; what it leaves open was not asked.
+            understood = Understood.Unknown;
+        }
+
         if (state.IsPaused && !(understood.Intent == Intent.Command && understood.Command is "resume" or "pause"))
         {
             draft.Emit(new VisitResumed { At = draft.At, By = draft.By });
@@ -109,6 +139,10 @@ public sealed class TurnEngine : ITurnEngine
         {
             draft.Emit(Clarifier.Event(understood, new(message.Text, message.Person, message.At), Expected(draft.State)?.Name));
         }
+        else if (!understood.Unheard.IsEmpty)
+        {
+            draft.Say("unknown.part", ("words", string.Join(", ", understood.Unheard)));
+        }
 
         return guide.Finish(draft, assessment);
     }
@@ -118,11 +152,17 @@ public sealed class TurnEngine : ITurnEngine
         // "30 psi suction, what is the superheat": what is stated in the same breath is taken first.
         IEnumerable<FactValue> stated = [.. question.Readings, .. question.Observations];
         var assessment = stated.Any() ? taker.Take(draft, stated) : null;
+        Tell(draft, question);
+        return guide.Finish(draft, assessment);
+    }
+
+    private void Tell(TurnDraft draft, Understood question)
+    {
         if (answer(question, draft.State) is { } answered)
         {
             foreach (var phrase in new[] { answered.Say, answered.Needs ?? Phrase.Empty }.Where(p => !p.IsEmpty))
             {
-                draft.Say(phrase);
+                draft.Say(new SaidPart("answer", null, phrase));
             }
 
             foreach (var reason in answered.Because)
@@ -134,8 +174,6 @@ public sealed class TurnEngine : ITurnEngine
         {
             draft.Say("unanswered.question");
         }
-
-        return guide.Finish(draft, assessment);
     }
 
     // A yes or no to a questioned value; null where the message is something else.

@@ -32,7 +32,7 @@ internal sealed class VerdictTeller(PhraseBook book)
         var units = draft.State.Units;
         var text = book.Say("verdict." + standing, units, ("fault", "fault." + fault));
         var because = leader.Because.Select(r => book.Say(r, units)).ToImmutableArray();
-        draft.Say(text);
+        draft.Say(new SaidPart("verdict." + standing, null, text));
         draft.Emit(new VerdictGiven(fault, standing, text.Full, [.. because.Select(b => b.Full)]) { At = draft.At, By = draft.By });
         foreach (var reason in because)
         {

@@ -343,7 +343,11 @@ internal sealed class WalkGuide
             asked.Fact?.Name,
             asked.Fact is null ? [] : [.. FactUnits.For(asked.Fact, state.Units).Select(u => u.Symbol)],
             state is { Walk: { } walk, Stop: { } name, Place: { } place } ? new(walk, name, place) : null,
-            [.. view.Assessment.Findings.Where(f => f.Standing != Standing.RuledOut).Select(f => new Verdict(Codes.Of(f.Code), Codes.Of(f.Standing)))]);
+            [.. view.Assessment.Findings.Where(f => f.Standing != Standing.RuledOut).Select(f => new Verdict(Codes.Of(f.Code), Codes.Of(f.Standing)))])
+        {
+            Parts = draft.Parts,
+            AlsoWanted = StillWanted.After(view.Walk, stop, state),
+        };
         return new(draft.Events, state, reply);
     }
 }

@@ -69,5 +69,5 @@ public sealed class Understander
 
     private static Understood Answer(Told told) => told.IsNothing
         ? Understood.Unknown
-        : Understood.Unknown with { Intent = Intent.Answer, Readings = [.. told.Readings], Observations = [.. told.Observations], Clarify = told.Open };
+        : Understood.Unknown with { Intent = Intent.Answer, Readings = [.. told.Readings], Observations = [.. told.Observations], Clarify = told.Open, Unheard = [.. told.Unheard] };
 }

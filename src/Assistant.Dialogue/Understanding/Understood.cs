@@ -20,5 +20,8 @@ public sealed record Understood(
     /// <summary>The walk that the command "begin" names, otherwise null.</summary>
     public string? Walk { get; init; }
 
+    /// <summary>What stands in the message beside what was taken, as it was written: a number that nothing names, in a list an unknown word.</summary>
+    public ImmutableArray<string> Unheard { get; init; } = [];
+
     public static Understood Unknown { get; } = new(Intent.Unknown, null, null, [], [], null, QuestionArguments.None);
 }

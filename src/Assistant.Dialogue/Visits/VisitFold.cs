@@ -54,12 +54,12 @@ internal static class VisitFold
             return state;
         }
 
-        var entry = new TakenFact(number, value, e.At, e.By, e.Place, e.Stop);
+        var entries = FactHistory.With(state.History.GetValueOrDefault(fact, []), new(number, value, e.At, e.By, e.Place, e.Stop));
         return Undoable(
             state with
             {
-                Facts = state.Facts.With(value),
-                History = state.History.SetItem(fact, state.History.GetValueOrDefault(fact, []).Add(entry)),
+                Facts = FactHistory.Apply(state.Facts, fact, entries),
+                History = state.History.SetItem(fact, entries),
                 Questioned = state.Questioned.Remove(fact),
                 Clarification = null,
             },
@@ -76,10 +76,12 @@ internal static class VisitFold
     private static VisitState Mend(VisitState state, FaultMended e, int number)
     {
         var (facts, history) = (state.Facts, state.History);
-        foreach (var fact in e.Outdates.Select(FactCatalogue.Find).OfType<Fact>().Where(state.Facts.Has))
+        foreach (var fact in e.Outdates.Select(FactCatalogue.Find).OfType<Fact>())
         {
-            facts = facts.Without(fact);
-            history = history.SetItem(fact, history[fact].Add(new(number, null, e.At, e.By, null, null)));
+            // What was read before and comes in later is out of date too.
+            var entries = FactHistory.With(history.GetValueOrDefault(fact, []), new(number, null, e.At, e.By, null, null));
+            facts = FactHistory.Apply(facts, fact, entries);
+            history = history.SetItem(fact, entries);
         }
 
         return Undoable(state with { Facts = facts, History = history, Mended = state.Mended.Add((number, e.Fault)) }, number);
@@ -97,7 +99,7 @@ internal static class VisitFold
             }
 
             history = history.SetItem(fact, left);
-            facts = left.IsEmpty || left[^1].Value is not { } value ? facts.Without(fact) : facts.With(value);
+            facts = FactHistory.Apply(facts, fact, left);
         }
 
         return state with

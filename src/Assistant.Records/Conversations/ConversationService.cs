@@ -2,7 +2,9 @@ using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Turns;
 using Assistant.Dialogue.Visits;
 using Assistant.Records.Log;
+using Assistant.Records.Outbox;
 using Assistant.Records.Storage;
+using Assistant.Trade.Quantities;
 
 namespace Assistant.Records.Conversations;
 
@@ -32,17 +34,33 @@ public sealed class ConversationService : IDisposable
     /// <summary>Takes one message. Where its conversation is on no visit yet, or on one closed long ago, one opens first.</summary>
     /// <param name="outbox">True where the channel delivers the reply from the outbox: it is put there in the same commit.</param>
     /// <exception cref="RecordsException">Nothing was stored and the message is not taken: the channel says the message and may try again.</exception>
-    public async Task<Reply> HandleAsync(InboundMessage message, bool outbox = false, CancellationToken cancellation = default)
+    public Task<Reply> HandleAsync(InboundMessage message, bool outbox = false, CancellationToken cancellation = default) =>
+        HandleAsync(message, outbox, isSeen: false, null, cancellation);
+
+    /// <summary>
+    /// Takes one message of a channel whose messages may come late and out of order; its reply goes into the outbox. It is understood by
+    /// what its sender had in view, and one that was sent before its conversation's visit began belongs to the visit that was in view.
+    /// </summary>
+    /// <param name="seen">What the sender knew of which visit when it was sent, or null where nothing.</param>
+    /// <exception cref="RecordsException">Nothing was stored and the message is not taken: the channel tries again.</exception>
+    public Task<Reply> HandleLateAsync(InboundMessage message, SeenVisit? seen, CancellationToken cancellation = default) =>
+        HandleAsync(message, outbox: true, isSeen: true, seen, cancellation);
+
+    private async Task<Reply> HandleAsync(InboundMessage message, bool outbox, bool isSeen, SeenVisit? seen, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(message);
         for (var attempt = 0; attempt < options.Attempts; attempt++)
         {
             var current = await log.CurrentVisitAsync(message.Channel, message.Conversation, cancellation);
+            if (seen is not null && current is not null && seen.VisitId != current.VisitId && message.At < current.OpenedAt)
+            {
+                current = new(seen.VisitId, DateTimeOffset.MinValue, null);
+            }
+
             using var pass = await gate.EnterAsync(current?.VisitId ?? $"{message.Channel} {message.Conversation}", cancellation);
-            var isOver = current is null || message.At - current.ClosedAt > options.AfterClosing;
-            var (append, turn) = isOver
+            var (append, turn) = IsOver(current, message.At)
                 ? await FirstTurnAsync(message, current?.VisitId, outbox, cancellation)
-                : await NextTurnAsync(current!.VisitId, message, outbox, cancellation);
+                : await NextTurnAsync(current!.VisitId, message, outbox, isSeen ? seen ?? new(current.VisitId, 0) : null, cancellation);
             if (await SettleAsync(append, turn) is { } reply)
             {
                 return reply;
@@ -51,6 +69,13 @@ public sealed class ConversationService : IDisposable
 
         throw Contended();
     }
+
+    /// <summary>The units of a visit that a message opens.</summary>
+    public UnitSystem Units => options.Units;
+
+    /// <summary>True where a message said then would belong to a visit that is there already.</summary>
+    public async Task<bool> IsOnVisitAsync(string channel, string conversation, DateTimeOffset at, CancellationToken cancellation = default) =>
+        !IsOver(await log.CurrentVisitAsync(channel, conversation, cancellation), at);
 
     /// <summary>Opens a visit and puts the conversation on it, whatever it was on before.</summary>
     /// <exception cref="RecordsException">Nothing was stored: the asset is not on record, or the records can not be written.</exception>
@@ -93,11 +118,22 @@ public sealed class ConversationService : IDisposable
         return (append, turn);
     }
 
-    private async Task<(Append, Turn)> NextTurnAsync(string visitId, InboundMessage message, bool outbox, CancellationToken cancellation)
+    /// <param name="seen">What the speaker knew, or null where all there is.</param>
+    private async Task<(Append, Turn)> NextTurnAsync(string visitId, InboundMessage message, bool outbox, SeenVisit? seen, CancellationToken cancellation)
     {
         var state = await states.GetAsync(visitId, cancellation);
-        var turn = engine.Take(state, message);
+        var turn = seen is null || (seen.VisitId == visitId && seen.Version == state.Version)
+            ? engine.Take(state, message)
+            : engine.Take(state, await SeenStateAsync(visitId, seen, cancellation), message);
         return (new Append(visitId, state.Version, turn.Events) { Answer = new(message, turn.Reply, outbox) }, turn);
+    }
+
+    // One who was told nothing of this visit yet knows its beginning: what was there before the first message.
+    private async Task<VisitState> SeenStateAsync(string visitId, SeenVisit seen, CancellationToken cancellation)
+    {
+        var events = await log.ReadAsync(visitId, cancellation);
+        var known = seen.VisitId == visitId && seen.Version > 0 ? events.Take(seen.Version) : events.TakeWhile(e => e is not MessageHeard);
+        return VisitState.Fold(known);
     }
 
     /// <summary>The reply once the turn is stored, or null where it must be made again on what others wrote.</summary>
@@ -115,6 +151,8 @@ public sealed class ConversationService : IDisposable
                 return null;
         }
     }
+
+    private bool IsOver(CurrentVisit? visit, DateTimeOffset at) => visit is null || at - visit.ClosedAt > options.AfterClosing;
 
     private static RecordsException Contended() =>
         new(RecordsFault.Contended, "Others wrote to this visit at the same time again and again. Nothing was stored; say it again.");

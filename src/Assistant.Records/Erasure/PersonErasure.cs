@@ -36,6 +36,7 @@ internal sealed record PersonErasure(IReadOnlyList<int> Numbers, IReadOnlyList<(
             }
 
             context.Outbox.RemoveRange(await context.Outbox.Where(o => o.Channel == channel && o.MessageId == id).ToListAsync());
+            context.Inbox.RemoveRange(await context.Inbox.Where(i => i.Channel == channel && i.MessageId == id).ToListAsync());
         }
 
         if (WasAlone)

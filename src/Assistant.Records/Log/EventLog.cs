@@ -63,7 +63,7 @@ public sealed class EventLog : IAsyncDisposable
     internal Task<CurrentVisit?> CurrentVisitAsync(string channel, string conversation, CancellationToken cancellation) => Database.UseAsync(
         context => context.Conversations.AsNoTracking()
             .Where(c => c.Channel == channel && c.Conversation == conversation)
-            .Join(context.Visits, c => c.VisitId, v => v.Id, (c, v) => new CurrentVisit(v.Id, v.ClosedAt))
+            .Join(context.Visits, c => c.VisitId, v => v.Id, (c, v) => new CurrentVisit(v.Id, v.OpenedAt, v.ClosedAt))
             .FirstOrDefaultAsync(cancellation));
 
     /// <summary>The reply a message got, or null where it was never applied.</summary>

@@ -75,7 +75,7 @@ internal sealed class WriteUnit
         context.Messages.Add(row);
         if (answer.Outbox)
         {
-            context.Outbox.Add(new() { Channel = message.Channel, Conversation = message.Conversation, MessageId = message.MessageId, Reply = reply, Due = message.At });
+            context.Outbox.Add(new() { Channel = message.Channel, Conversation = message.Conversation, MessageId = message.MessageId, Reply = reply, Due = message.At, VisitId = visit.Id, Version = visit.Version });
         }
     }
 

@@ -250,6 +250,65 @@ namespace Assistant.Records.Migrations
                     b.ToTable("firms", (string)null);
                 });
 
+            modelBuilder.Entity("Assistant.Records.Storage.Rows.InboxRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Channel")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("channel");
+
+                    b.Property<string>("Conversation")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("conversation");
+
+                    b.Property<string>("Digest")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("digest");
+
+                    b.Property<string>("HandledAt")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("handled_at");
+
+                    b.Property<string>("MessageId")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("message_id");
+
+                    b.Property<string>("ReceivedAt")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("received_at");
+
+                    b.Property<string>("SentAt")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("sent_at");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("text");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Channel", "Digest")
+                        .IsUnique();
+
+                    b.HasIndex("Channel", "MessageId")
+                        .IsUnique();
+
+                    b.HasIndex("Channel", "HandledAt", "SentAt");
+
+                    b.ToTable("inbox", (string)null);
+                });
+
             modelBuilder.Entity("Assistant.Records.Storage.Rows.MessageRow", b =>
                 {
                     b.Property<string>("Channel")
@@ -311,6 +370,10 @@ namespace Assistant.Records.Migrations
                         .HasColumnType("TEXT")
                         .HasColumnName("due");
 
+                    b.Property<string>("GaveUpAt")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("gave_up_at");
+
                     b.Property<string>("MessageId")
                         .IsRequired()
                         .HasColumnType("TEXT")
@@ -321,7 +384,29 @@ namespace Assistant.Records.Migrations
                         .HasColumnType("TEXT")
                         .HasColumnName("reply");
 
+                    b.Property<string>("ReportedAt")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("reported_at");
+
+                    b.Property<string>("TriedAt")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("tried_at");
+
+                    b.Property<string>("Trouble")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("trouble");
+
+                    b.Property<int?>("Version")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("version");
+
+                    b.Property<string>("VisitId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("visit_id");
+
                     b.HasKey("Id");
+
+                    b.HasIndex("Channel", "Conversation", "DeliveredAt");
 
                     b.HasIndex("Channel", "MessageId")
                         .IsUnique();

@@ -3,32 +3,61 @@ using System.Text.Json;
 using Assistant.Dialogue.Replies;
 using Assistant.Records.Log;
 using Assistant.Records.Storage;
+using Assistant.Records.Storage.Rows;
 using Microsoft.EntityFrameworkCore;
 
 namespace Assistant.Records.Outbox;
 
-/// <summary>The replies a channel delivers itself: stored with the events they answer, so that none is lost with the process. At least once.</summary>
+/// <summary>
+/// The replies a channel delivers itself: stored with the events they answer, so that none is lost with the process. A row waits, is
+/// being tried, was given to the channel, and in the end arrived or was given up.
+/// </summary>
 public sealed class ReplyOutbox(IRecordsDatabase database)
 {
+    private const int MostLooked = 500;
+
     /// <summary>What the channel should try to deliver now, oldest first.</summary>
     public Task<ImmutableArray<OutboxItem>> DueAsync(string channel, DateTimeOffset now, int most = 100, CancellationToken cancellation = default) =>
         database.UseAsync(async context =>
         {
-            var rows = await context.Outbox.AsNoTracking()
-                .Where(o => o.Channel == channel && o.DeliveredAt == null && o.Due <= now)
-                .OrderBy(o => o.Id).Take(most).ToListAsync(cancellation);
-            return rows.Select(o => new OutboxItem(
-                o.Id, o.Channel, o.Conversation, o.MessageId, JsonSerializer.Deserialize<Reply>(o.Reply, EventJson.Options)!, o.Attempts)).ToImmutableArray();
+            var rows = await Waiting(context, channel).Where(o => o.Due <= now).OrderBy(o => o.Id).Take(most).ToListAsync(cancellation);
+            return rows.Select(Item).ToImmutableArray();
         });
 
-    /// <summary>Puts a reply in that no message caused, such as a reminder; the id says which it is, and the same id is put in once.</summary>
-    public async Task AddAsync(string channel, string conversation, string id, Reply reply, DateTimeOffset due, CancellationToken cancellation = default)
+    /// <summary>True where the reply to that message is in the outbox, delivered or not.</summary>
+    public Task<bool> HasAsync(string channel, string messageId, CancellationToken cancellation = default) =>
+        database.UseAsync(context => context.Outbox.AnyAsync(o => o.Channel == channel && o.MessageId == messageId, cancellation));
+
+    /// <summary>The one reply to try next, or null. A conversation's replies go out in their order: one that waits holds up those behind it.</summary>
+    /// <param name="doubtful">An attempt begun before this time, whose end is not known, is made again.</param>
+    public Task<OutboxItem?> NextAsync(string channel, DateTimeOffset now, DateTimeOffset doubtful, CancellationToken cancellation = default) =>
+        database.UseAsync(async context =>
+        {
+            var rows = await Waiting(context, channel).OrderBy(o => o.Id).Take(MostLooked).ToListAsync(cancellation);
+            return rows.DistinctBy(o => o.Conversation)
+                .Where(o => o.Due <= now && (o.TriedAt is not { } tried || tried <= doubtful))
+                .OrderBy(o => o.Due).ThenBy(o => o.Id)
+                .Select(Item).FirstOrDefault();
+        });
+
+    /// <summary>Puts a reply in that no message caused, such as a reminder; the same id is put in once.</summary>
+    public async Task AddAsync(UnaskedReply unasked, CancellationToken cancellation = default)
     {
+        ArgumentNullException.ThrowIfNull(unasked);
         try
         {
             await database.UseAsync(async context =>
             {
-                context.Outbox.Add(new() { Channel = channel, Conversation = conversation, MessageId = id, Reply = JsonSerializer.Serialize(reply, EventJson.Options), Due = due });
+                context.Outbox.Add(new()
+                {
+                    Channel = unasked.Channel,
+                    Conversation = unasked.Conversation,
+                    MessageId = unasked.Id,
+                    Reply = JsonSerializer.Serialize(unasked.Reply, EventJson.Options),
+                    Due = unasked.Due,
+                    VisitId = unasked.Seen?.VisitId,
+                    Version = unasked.Seen?.Version,
+                });
                 return await context.SaveChangesAsync(cancellation);
             });
         }
@@ -38,6 +67,21 @@ public sealed class ReplyOutbox(IRecordsDatabase database)
         }
     }
 
+    /// <inheritdoc cref="AddAsync(UnaskedReply, CancellationToken)"/>
+    public Task AddAsync(string channel, string conversation, string id, Reply reply, DateTimeOffset due, CancellationToken cancellation = default) =>
+        AddAsync(new(channel, conversation, id, reply, due), cancellation);
+
+    /// <summary>An attempt begins: from here until it is known how it ended nobody else makes one.</summary>
+    public Task BeginAsync(long id, DateTimeOffset at, CancellationToken cancellation = default) => database.UseAsync(context =>
+        context.Outbox.Where(o => o.Id == id)
+            .ExecuteUpdateAsync(set => set.SetProperty(o => o.TriedAt, at).SetProperty(o => o.Attempts, o => o.Attempts + 1), cancellation));
+
+    /// <summary>The channel took it over in the attempt under way. It counts as read from the attempt's beginning on.</summary>
+    public Task HandedOverAsync(long id, DateTimeOffset at, CancellationToken cancellation = default) => database.UseAsync(context =>
+        context.Outbox.Where(o => o.Id == id && o.DeliveredAt == null && o.GaveUpAt == null)
+            .ExecuteUpdateAsync(
+                set => set.SetProperty(o => o.DeliveredAt, o => o.TriedAt ?? at).SetProperty(o => o.TriedAt, (DateTimeOffset?)null), cancellation));
+
     public Task DeliveredAsync(long id, DateTimeOffset at, CancellationToken cancellation = default) => database.UseAsync(context =>
         context.Outbox.Where(o => o.Id == id)
             .ExecuteUpdateAsync(set => set.SetProperty(o => o.DeliveredAt, at).SetProperty(o => o.Attempts, o => o.Attempts + 1), cancellation));
@@ -46,4 +90,47 @@ public sealed class ReplyOutbox(IRecordsDatabase database)
     public Task FailedAsync(long id, DateTimeOffset tryAgain, CancellationToken cancellation = default) => database.UseAsync(context =>
         context.Outbox.Where(o => o.Id == id)
             .ExecuteUpdateAsync(set => set.SetProperty(o => o.Due, tryAgain).SetProperty(o => o.Attempts, o => o.Attempts + 1), cancellation));
+
+    /// <summary>The attempt under way failed for certain: another after that time.</summary>
+    public Task TryAgainAsync(long id, DateTimeOffset due, string trouble, CancellationToken cancellation = default) => database.UseAsync(context =>
+        context.Outbox.Where(o => o.Id == id && o.ReportedAt == null)
+            .ExecuteUpdateAsync(
+                set => set.SetProperty(o => o.Due, due).SetProperty(o => o.Trouble, trouble)
+                    .SetProperty(o => o.TriedAt, (DateTimeOffset?)null).SetProperty(o => o.DeliveredAt, (DateTimeOffset?)null),
+                cancellation));
+
+    /// <summary>It is tried no more.</summary>
+    public Task GiveUpAsync(long id, DateTimeOffset at, string trouble, CancellationToken cancellation = default) => database.UseAsync(context =>
+        context.Outbox.Where(o => o.Id == id && o.ReportedAt == null)
+            .ExecuteUpdateAsync(set => set.SetProperty(o => o.GaveUpAt, at).SetProperty(o => o.Trouble, trouble).SetProperty(o => o.TriedAt, (DateTimeOffset?)null), cancellation));
+
+    /// <summary>The channel reported that it arrived.</summary>
+    public async Task ArrivedAsync(long id, DateTimeOffset at, CancellationToken cancellation = default)
+    {
+        await HandedOverAsync(id, at, cancellation);
+        await database.UseAsync(context => context.Outbox.Where(o => o.Id == id && o.ReportedAt == null)
+            .ExecuteUpdateAsync(set => set.SetProperty(o => o.ReportedAt, at).SetProperty(o => o.GaveUpAt, (DateTimeOffset?)null), cancellation));
+    }
+
+    /// <summary>How often it was tried, or null where there is no such reply that has not arrived.</summary>
+    public Task<int?> AttemptsAsync(long id, CancellationToken cancellation = default) => database.UseAsync(context =>
+        context.Outbox.Where(o => o.Id == id && o.ReportedAt == null && o.GaveUpAt == null).Select(o => (int?)o.Attempts).FirstOrDefaultAsync(cancellation));
+
+    /// <summary>The replies that were given up, newest first, fifty at most.</summary>
+    public Task<ImmutableArray<LostReply>> LostAsync(string channel, CancellationToken cancellation = default) => database.UseAsync(async context =>
+        (await context.Outbox.AsNoTracking().Where(o => o.Channel == channel && o.GaveUpAt != null).OrderByDescending(o => o.Id).Take(50).ToListAsync(cancellation))
+        .Select(o => new LostReply(o.Id, o.Conversation, o.MessageId, o.GaveUpAt!.Value, o.Trouble ?? "")).ToImmutableArray());
+
+    /// <summary>What a conversation's reader had been told by then of the visit the last reply spoke of, or null where nothing.</summary>
+    public Task<SeenVisit?> SeenAsync(string channel, string conversation, DateTimeOffset by, CancellationToken cancellation = default) => database.UseAsync(context =>
+        context.Outbox.AsNoTracking()
+            .Where(o => o.Channel == channel && o.Conversation == conversation && o.DeliveredAt != null && o.DeliveredAt <= by && o.VisitId != null)
+            .OrderByDescending(o => o.DeliveredAt).ThenByDescending(o => o.Id)
+            .Select(o => new SeenVisit(o.VisitId!, o.Version ?? 0)).FirstOrDefaultAsync(cancellation));
+
+    private static IQueryable<OutboxRow> Waiting(RecordsContext context, string channel) =>
+        context.Outbox.AsNoTracking().Where(o => o.Channel == channel && o.DeliveredAt == null && o.GaveUpAt == null);
+
+    private static OutboxItem Item(OutboxRow row) =>
+        new(row.Id, row.Channel, row.Conversation, row.MessageId, JsonSerializer.Deserialize<Reply>(row.Reply, EventJson.Options)!, row.Attempts);
 }

@@ -13,7 +13,7 @@ public static class VisitReadings
         var counting = events.OfType<FactTaken>()
             .Where(e => !withdrawals.ContainsKey(e.Number))
             .GroupBy(e => e.Fact)
-            .Select(taken => taken.Last().Number)
+            .Select(taken => taken.OrderBy(t => t.At).Last().Number)
             .ToHashSet();
         var mended = events.OfType<FaultMended>().Where(e => !withdrawals.ContainsKey(e.Number)).ToList();
         return
@@ -22,7 +22,7 @@ public static class VisitReadings
             {
                 FactTaken e when withdrawals.TryGetValue(e.Number, out var by) => [LoggedReading.Of(e, ReadingStanding.Withdrawn, by)],
                 FactTaken e when !counting.Contains(e.Number) => [LoggedReading.Of(e, ReadingStanding.Superseded, null)],
-                FactTaken e when mended.Any(m => m.Number > e.Number && m.Outdates.Contains(e.Fact)) => [LoggedReading.Of(e, ReadingStanding.Outdated, null)],
+                FactTaken e when mended.Any(m => (m.At, m.Number).CompareTo((e.At, e.Number)) > 0 && m.Outdates.Contains(e.Fact)) => [LoggedReading.Of(e, ReadingStanding.Outdated, null)],
                 FactTaken e => [LoggedReading.Of(e, ReadingStanding.Counts, null)],
                 FactQuestioned e when !IsConfirmed(e, events) => [LoggedReading.Of(e, withdrawals.TryGetValue(e.Number, out var by) ? by : null)],
                 _ => [],

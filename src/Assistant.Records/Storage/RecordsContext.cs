@@ -23,6 +23,7 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     public DbSet<StoppedAddressRow> StoppedAddresses => Set<StoppedAddressRow>();
     public DbSet<VisitAccessRow> VisitAccess => Set<VisitAccessRow>();
     public DbSet<VisitMemberRow> VisitMembers => Set<VisitMemberRow>();
+    public DbSet<InboxRow> Inbox => Set<InboxRow>();
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
     {
@@ -73,6 +74,14 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
             outbox.ToTable("outbox").HasKey(o => o.Id);
             outbox.HasIndex(o => new { o.Channel, o.DeliveredAt, o.Due });
             outbox.HasIndex(o => new { o.Channel, o.MessageId }).IsUnique();
+            outbox.HasIndex(o => new { o.Channel, o.Conversation, o.DeliveredAt });
+        });
+        modelBuilder.Entity<InboxRow>(inbox =>
+        {
+            inbox.ToTable("inbox").HasKey(i => i.Id);
+            inbox.HasIndex(i => new { i.Channel, i.MessageId }).IsUnique();
+            inbox.HasIndex(i => new { i.Channel, i.Digest }).IsUnique();
+            inbox.HasIndex(i => new { i.Channel, i.HandledAt, i.SentAt });
         });
         PeopleModel.Build(modelBuilder);
         SnakeCase(modelBuilder);

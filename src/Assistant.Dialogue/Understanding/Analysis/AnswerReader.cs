@@ -8,6 +8,9 @@ internal sealed record Told(IReadOnlyList<Reading> Readings, IReadOnlyList<Obser
 {
     public static Told Nothing { get; } = new([], [], null);
 
+    /// <summary>What stands in the message and was not taken, as it was written; empty where all of it was.</summary>
+    public IReadOnlyList<string> Unheard { get; init; } = [];
+
     public bool IsNothing => Readings.Count == 0 && Observations.Count == 0 && Open is null;
 }
 
@@ -37,7 +40,9 @@ internal sealed class AnswerReader(Lexicon lexicon)
 
         var open = readings.Open ?? (observed.AnyOpen ? Clarify.Value : null);
         var told = new Told(readings.Readings, [.. observed.Clear], open);
-        return told.IsNothing ? told with { Open = Silence.Open(items, context.Expected, observed) } : told;
+        return told.IsNothing
+            ? told with { Open = Silence.Open(items, context.Expected, observed) }
+            : told with { Unheard = LeftOver.Of(message, items, readings, told.Readings.Count + told.Observations.Count) };
     }
 
     // A word that named a number's fact observes nothing besides ("freezer is at -10").

@@ -17,7 +17,8 @@ internal sealed class ItemReader(Lexicon lexicon)
         var inOut = ToldInAndOut(message.Tokens, start, end, expected);
         for (var at = start; at < end;)
         {
-            var item = Next(message, at, expected, inOut);
+            // "suc 22": behind the name of a quantity a bare number is that quantity's, even where the refrigerant was asked.
+            var item = Next(message, at, items is [.., { NamesQuantity: true }] && expected == FactCatalogue.Refrigerant ? null : expected, inOut);
             if (item.End > end)
             {
                 item = new(at, at + 1) { Mark = ItemMark.Plain };

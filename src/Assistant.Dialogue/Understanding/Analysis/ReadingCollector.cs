@@ -10,6 +10,8 @@ internal sealed class ReadingCollector(List<Item> items, UnderstandingContext co
     private readonly List<Reading> readings = [];
     private readonly List<SaidNumber> withUnits = [.. items.Select(i => i.Number).OfType<SaidNumber>().Where(n => n is { IsBare: false, Open: null })];
 
+    private readonly HashSet<SaidNumber> taken = new(ReferenceEqualityComparer.Instance);
+
     public IReadOnlyList<Reading> Readings => readings;
 
     public Clarify? Open { get; private set; }
@@ -19,6 +21,12 @@ internal sealed class ReadingCollector(List<Item> items, UnderstandingContext co
     public bool Has(Fact fact) => readings.Exists(r => r.Fact == fact);
 
     public bool HasKind(FactKind kind) => readings.Exists(r => r.Fact.Kind == kind);
+
+    /// <summary>Counts the number as taken: a reading was made of what it says together with another.</summary>
+    public void Cover(SaidNumber number) => taken.Add(number);
+
+    /// <summary>True where the number became a reading.</summary>
+    public bool Took(SaidNumber number) => taken.Contains(number);
 
     public void Drop(Fact fact) => readings.RemoveAll(r => r.Fact == fact);
 
@@ -63,6 +71,7 @@ internal sealed class ReadingCollector(List<Item> items, UnderstandingContext co
         if (reading is not null)
         {
             readings.Add(reading);
+            taken.Add(number);
         }
         else
         {

@@ -99,6 +99,7 @@ internal sealed class UnnamedNumbers(List<Item> items, ReadingCollector readings
 
         readings.Take(low, FactCatalogue.SuctionPressure);
         readings.Take(high, FactCatalogue.DischargePressure);
+        readings.Cover(items[first].Number!);
     }
 
     private bool IsPair(int first, int second)

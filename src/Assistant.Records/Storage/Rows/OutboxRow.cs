@@ -20,5 +20,24 @@ public sealed class OutboxRow
 
     public int Attempts { get; set; }
 
+    /// <summary>When an attempt began whose end is not known; null where none is under way.</summary>
+    public DateTimeOffset? TriedAt { get; set; }
+
+    /// <summary>When it was given to the channel; null while it was not.</summary>
     public DateTimeOffset? DeliveredAt { get; set; }
+
+    /// <summary>When the channel reported that it arrived, or null.</summary>
+    public DateTimeOffset? ReportedAt { get; set; }
+
+    /// <summary>When it was given up, or null.</summary>
+    public DateTimeOffset? GaveUpAt { get; set; }
+
+    /// <summary>Why the last attempt failed, in the channel's words, or null.</summary>
+    public string? Trouble { get; set; }
+
+    /// <summary>The visit it speaks of, or null where it speaks of none.</summary>
+    public string? VisitId { get; init; }
+
+    /// <summary>The visit's version it speaks of: what the reader knows once it was read.</summary>
+    public int? Version { get; init; }
 }

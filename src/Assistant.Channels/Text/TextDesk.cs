@@ -1,0 +1,166 @@
+using Assistant.Dialogue.Replies;
+using Assistant.Dialogue.Turns;
+using Assistant.Dialogue.Visits;
+using Assistant.Records.Conversations;
+using Assistant.Records.Inbox;
+using Assistant.Records.Log;
+using Assistant.Records.Outbox;
+using Assistant.Trade.Quantities;
+
+namespace Assistant.Channels.Text;
+
+/// <summary>
+/// Takes the stored text messages one by one in the order they were sent, and puts the reply to each into the outbox, once. Stopped and
+/// started anywhere it goes on where it was.
+/// </summary>
+public sealed class TextDesk(EventLog log, ConversationService conversations, ITurnEngine engine, PhraseBook book, ITextPeople people, TextSettings settings, TimeProvider clock)
+{
+    /// <summary>A gateway tells the time in whole seconds: what was told within the second was known in it.</summary>
+    private static readonly TimeSpan GatewaySecond = TimeSpan.FromMilliseconds(999);
+
+    private static readonly HashSet<string> StopWords = ["stop", "stop all", "stopall", "unsubscribe"];
+    private static readonly HashSet<string> StartWords = ["start", "unstop"];
+    private static readonly HashSet<string> PictureWords = ["pic", "pics", "picture", "pictures", "photo", "photos", "send picture", "send photo", "picture link"];
+
+    private readonly MessageInbox inbox = new(log.Database);
+    private readonly ReplyOutbox outbox = new(log.Database);
+
+    /// <summary>Stores a message as it comes in. It is answered for once this returns, and the same one again changes nothing.</summary>
+    public Task<bool> ReceiveAsync(string id, string number, string text, DateTimeOffset sentAt, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var now = clock.GetUtcNow();
+        var words = text.Length <= TextSettings.LongestText ? text : text[..TextSettings.LongestText];
+        return inbox.StoreAsync(new(TextSettings.Channel, id, number, words, sentAt < now ? sentAt : now, now), cancellation);
+    }
+
+    /// <summary>Handles what is stored and not handled yet.</summary>
+    /// <returns>How many messages were handled.</returns>
+    public async Task<int> HandleAllAsync(CancellationToken cancellation = default)
+    {
+        var handled = 0;
+        while (await HandleNextAsync(cancellation))
+        {
+            handled++;
+        }
+
+        return handled;
+    }
+
+    /// <summary>Handles the one that was sent first; false where none waits.</summary>
+    public async Task<bool> HandleNextAsync(CancellationToken cancellation = default)
+    {
+        if (await inbox.NextAsync(TextSettings.Channel, cancellation) is not { } received)
+        {
+            return false;
+        }
+
+        // An answer in the outbox says that it was handled before and only the note of it was lost.
+        if (!await outbox.HasAsync(TextSettings.Channel, received.MessageId, cancellation))
+        {
+            await HandleAsync(received, cancellation);
+        }
+
+        await inbox.HandledAsync(TextSettings.Channel, received.MessageId, clock.GetUtcNow(), cancellation);
+        return true;
+    }
+
+    private async Task HandleAsync(ReceivedMessage received, CancellationToken cancellation)
+    {
+        var plain = ShortWords.Plain(received.Text);
+        var person = await people.NameOfAsync(received.Conversation, cancellation);
+        if (StopWords.Contains(plain))
+        {
+            await StopAsync(received, person, cancellation);
+        }
+        else if (StartWords.Contains(plain) && person is not null)
+        {
+            await people.StartAsync(received.Conversation, cancellation);
+            await SayAsync(received, "text.started", cancellation);
+        }
+        else if (await people.IsStoppedAsync(received.Conversation, cancellation) && !StartWords.Contains(plain))
+        {
+            // Nothing is sent to one who asked for nothing.
+        }
+        else if (person is null)
+        {
+            await MeetAsync(received, cancellation);
+        }
+        else
+        {
+            await TalkAsync(received, person, plain, cancellation);
+        }
+    }
+
+    private async Task StopAsync(ReceivedMessage received, string? person, CancellationToken cancellation)
+    {
+        var wasStopped = await people.IsStoppedAsync(received.Conversation, cancellation);
+        await people.StopAsync(received.Conversation, cancellation);
+        if (person is not null && !wasStopped)
+        {
+            await SayAsync(received, "text.stopped", cancellation);
+        }
+    }
+
+    private async Task MeetAsync(ReceivedMessage received, CancellationToken cancellation)
+    {
+        switch (await people.EnrolAsync(received.Conversation, received.Text, cancellation))
+        {
+            case TextEnrolment.Done { IsStopped: true }:
+                // Only the number itself can lift its STOP.
+                break;
+            case TextEnrolment.Done done:
+                await SayAsync(received, "text.enrolled", cancellation, ("person", done.Person));
+                break;
+            case TextEnrolment.Refused:
+                await LineOfTheDayAsync(received, "text.code-refused", cancellation);
+                break;
+            default:
+                await LineOfTheDayAsync(received, "text.stranger", cancellation);
+                break;
+        }
+    }
+
+    // One line a day to a number nobody knows, whatever it sends.
+    private Task LineOfTheDayAsync(ReceivedMessage received, string key, CancellationToken cancellation) => outbox.AddAsync(
+        TextSettings.Channel, received.Conversation, $"stranger {received.Conversation} {received.ReceivedAt:yyyy-MM-dd}", Line(key), clock.GetUtcNow(), cancellation);
+
+    private async Task TalkAsync(ReceivedMessage received, string person, string plain, CancellationToken cancellation)
+    {
+        var sent = TimeZoneInfo.ConvertTime(received.SentAt, clock.LocalTimeZone);
+        var message = new InboundMessage(received.MessageId, TextSettings.Channel, received.Conversation, person, sent, received.Text);
+        var isOnVisit = await conversations.IsOnVisitAsync(TextSettings.Channel, received.Conversation, sent, cancellation);
+        if (PictureWords.Contains(plain))
+        {
+            await PictureAsync(received, cancellation);
+        }
+        else if (!isOnVisit && engine.Answer(message, conversations.Units) is { } answer)
+        {
+            await outbox.AddAsync(TextSettings.Channel, received.Conversation, received.MessageId, answer, clock.GetUtcNow(), cancellation);
+        }
+        else
+        {
+            var seen = await outbox.SeenAsync(TextSettings.Channel, received.Conversation, received.SentAt + GatewaySecond, cancellation);
+            await conversations.HandleLateAsync(message, seen, cancellation);
+        }
+    }
+
+    private async Task PictureAsync(ReceivedMessage received, CancellationToken cancellation)
+    {
+        var visit = await log.VisitOfAsync(TextSettings.Channel, received.Conversation, cancellation);
+        if (visit is not null && settings.PictureUrl is { } url)
+        {
+            await SayAsync(received, "text.picture", cancellation, ("link", url.Replace("{visit}", visit, StringComparison.Ordinal)));
+        }
+        else
+        {
+            await SayAsync(received, "text.picture-page", cancellation);
+        }
+    }
+
+    private Task SayAsync(ReceivedMessage received, string key, CancellationToken cancellation, params ReadOnlySpan<Trade.Rules.ReasonPart> parts) =>
+        outbox.AddAsync(TextSettings.Channel, received.Conversation, received.MessageId, Line(key, parts), clock.GetUtcNow(), cancellation);
+
+    private Reply Line(string key, params ReadOnlySpan<Trade.Rules.ReasonPart> parts) =>
+        new(book.Say(key, UnitSystem.Us, parts), [], [], null, [], null, [], null, []);
+}
