@@ -84,6 +84,10 @@ internal static class VisitFold
             history = history.SetItem(fact, entries);
         }
 
+        // What was put right pulls the room down from here: how warm it still is speaks against nothing.
+        var pullingDown = new Observation(FactCatalogue.PullingDown, "yes");
+        facts = facts.With(pullingDown);
+        history = history.SetItem(FactCatalogue.PullingDown, history.GetValueOrDefault(FactCatalogue.PullingDown, []).Add(new(number, pullingDown, e.At, e.By, null, null)));
         return Undoable(state with { Facts = facts, History = history, Mended = state.Mended.Add((number, e.Fault)) }, number);
     }
 

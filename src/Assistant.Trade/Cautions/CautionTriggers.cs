@@ -19,7 +19,7 @@ public static class CautionTriggers
     /// <summary>Cold food above this is the food safety plan's business, 41 degF / 5 degC: FDA Food Code 3-501.16.</summary>
     private static readonly CelsiusTemperature ColdFoodLimit = new(5);
 
-    /// <summary>Ice under foot and wind on a roof: freezing point.</summary>
+    /// <summary>Ice on rungs and roofs, and nobody near to help who falls: freezing point.</summary>
     private static readonly CelsiusTemperature Freezing = new(0);
 
     /// <summary>A room in which a person cools quickly, -10 degC: common practice.</summary>
@@ -58,8 +58,8 @@ public static class CautionTriggers
 
     private static uint OfSite(FactSet facts)
     {
-        var found = facts.Temperature(FactCatalogue.AmbientTemperature) <= Freezing ? Set(RoofWeather, ColdStress) : 0;
-        found |= facts.Temperature(FactCatalogue.BoxTemperature) <= ColdRoom || facts.Is(FactCatalogue.Application, "freezer") ? Set(ColdStress, TrappedInside) : 0;
+        var found = facts.Temperature(FactCatalogue.AmbientTemperature) <= Freezing ? Set(Ladder, RoofWeather, LoneWork, ColdStress) : 0;
+        found |= facts.Temperature(FactCatalogue.BoxTemperature) <= ColdRoom || facts.Is(FactCatalogue.Application, "freezer") ? Set(LoneWork, ColdStress, TrappedInside) : 0;
         found |= facts.Temperature(FactCatalogue.ProductTemperature) > ColdFoodLimit ? Set(FoodSafety) : 0;
         found |= facts.Is(FactCatalogue.CoilIce, "blocked") ? Set(IceRemoval, LockOut, MovingFan) : 0;
         return facts.Word(FactCatalogue.EvaporatorFans) is "some" or "none" ? found | Set(LockOut, MovingFan) : found;
@@ -69,6 +69,7 @@ public static class CautionTriggers
     {
         var found = facts.Temperature(FactCatalogue.DischargeLineTemperature) >= BurnsAtATouch ? Set(HotSurface) : 0;
         found |= facts.Word(FactCatalogue.CondenserCoil) is "dirty" or "snowed" ? Set(LockOut, MovingFan) : 0;
+        found |= facts.Is(FactCatalogue.CondenserCoil, "snowed") ? Set(Ladder, RoofWeather) : 0;
         found |= facts.Word(FactCatalogue.CondenserFans) is "some" or "none" or "cycling" ? Set(LockOut, MovingFan) : 0;
         return facts.Is(FactCatalogue.Compressor, "off") && facts.Is(FactCatalogue.CallingForCooling, "yes") ? found | Set(Electrical, LockOut) : found;
     }

@@ -39,6 +39,7 @@ public static class FactCatalogue
     public static Fact SuctionPressureAtEvaporator { get; } = new("suction_pressure_at_evaporator", Pressure, Place.Room);
     public static Fact SolenoidEnergised { get; } = new("solenoid_energised", YesNo, Place.Room);
     public static Fact DefrostActive { get; } = new("defrost_active", YesNo, Place.Room);
+    public static Fact PullingDown { get; } = new("pulling_down", YesNo, Place.Anywhere);
     public static Fact ProductTemperature { get; } = new("product_temperature", Temperature, Place.Room);
 
     public static Fact AmbientTemperature { get; } = new("ambient_temperature", Temperature, Place.Unit);
@@ -95,7 +96,7 @@ public static class FactCatalogue
         DischargeLineTemperature, DrierInletTemperature, DrierOutletTemperature, CompressorCurrent, RatedCurrent,
         StandingPressure, HighSideStandingPressure, SupplyVoltage, OilLevel, CylinderWeight, CylinderTare,
         CylinderTemperature, ChargeAdded, ChargeRecovered, TestPressure, TestGasTemperature, VacuumLevel,
-        ProductTemperature, HotWorkAllowed, Superheat, Subcooling, ElapsedTime,
+        ProductTemperature, HotWorkAllowed, Superheat, Subcooling, ElapsedTime, PullingDown,
     ];
 
     private static readonly FrozenDictionary<string, Fact> ByName = All.ToFrozenDictionary(f => f.Name, StringComparer.Ordinal);

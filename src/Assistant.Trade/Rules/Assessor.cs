@@ -23,8 +23,15 @@ public static class Assessor
         var table = SymptomReader.Read(state);
         var outside = OutsideTheRules.TakeAway(state, table);
         var ranking = Ranking.Of(table);
-        var findings = Verdict.Of(state, table, ranking, Doubts.Of(facts, ranking, rejected.Length > 0), outside);
-        return new(findings, Derivations.Of(state), CautionTriggers.For(facts, findings), Next(facts, skipped, table, findings), rejected);
+        var findings = Verdict.Of(state, table, ranking, Doubts.Of(facts, ranking, table, rejected.Length > 0), outside);
+        var basis = HeadSettingBasis.Asked(state, ranking);
+        if (basis is not null && findings[0].Standing == Standing.Established)
+        {
+            findings = findings.SetItem(0, findings[0] with { Standing = Standing.Likely });
+        }
+
+        var next = basis is not null && !skipped.Contains(basis) ? basis : Next(facts, skipped, table, findings);
+        return new(findings, Derivations.Of(state), CautionTriggers.For(facts, findings), next, rejected);
     }
 
     private static Fact? Next(FactSet facts, IReadOnlySet<Fact> skipped, SymptomTable table, ImmutableArray<Finding> findings)

@@ -45,6 +45,9 @@ internal sealed class FaultRule
     /// <summary>What this fault shows otherwise than a sound plant.</summary>
     public ImmutableArray<Expectation> Shows { get; }
 
+    /// <summary>Other pictures the same fault may show: at rest, or with another kind of control. One counts only where all of its proofs are seen.</summary>
+    public ImmutableArray<FaultRule> OtherWays { get; init; } = [];
+
     /// <summary>What it expects of a symptom, its own or a sound plant's; null where the symptom says nothing of it.</summary>
     public Expectation? Expects(Symptom symptom) => pattern[(int)symptom];
 

@@ -39,7 +39,7 @@ internal static class NextFact
                     continue;
                 }
 
-                missing = skipped.Contains(fact) ? Unobtainable : missing + 1;
+                missing = skipped.Contains(fact) || DoesNotExist(fact, facts) ? Unobtainable : missing + 1;
                 var here = fact.Place == standsAt || fact.Place is Place.Record or Place.Anywhere;
                 walks = here ? walks : WalkFactor;
                 first = first is null || (here && first.Place != standsAt) ? fact : first;
@@ -59,6 +59,10 @@ internal static class NextFact
 
         return best;
     }
+
+    // Where there is no control there is no setting of it.
+    private static bool DoesNotExist(Fact fact, FactSet facts) =>
+        fact == FactCatalogue.HeadPressureControlSetting && facts.Is(FactCatalogue.HeadPressureControl, "none");
 
     // Everything at the room comes before the walk outside, so a fact from the unit tells that one has gone there.
     private static Place StandsAt(FactSet facts) => facts.Values.Any(v => v.Fact.Place == Place.Unit) ? Place.Unit : Place.Room;

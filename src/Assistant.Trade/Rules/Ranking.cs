@@ -1,4 +1,5 @@
 using Assistant.Trade.Rules.Evidence;
+using Assistant.Trade.Rules.Faults;
 
 namespace Assistant.Trade.Rules;
 
@@ -15,15 +16,25 @@ internal static class Ranking
         var noFaultIsJudgeable = NoFaultIsJudgeable(table);
         foreach (var rule in FaultRules.All)
         {
-            var weighing = Weighing.Of(rule, table);
-            if (rule.Code == FaultCode.NoFault ? noFaultIsJudgeable : weighing.Support > 0)
+            if (rule.Code == FaultCode.NoFault)
+            {
+                if (noFaultIsJudgeable || ControlIsJudgeable(table))
+                {
+                    weighings[count++] = Weighing.Of(noFaultIsJudgeable ? rule : NoFault.AtRest, table);
+                }
+
+                continue;
+            }
+
+            var weighing = Weighing.Best(rule, table);
+            if (weighing.Support > 0)
             {
                 weighings[count++] = weighing;
             }
         }
 
         Array.Sort(weighings, 0, count, BestFirst.Instance);
-        if (RoomIsHeld(table))
+        if (RoomIsHeld(table) || IsPullingDown(table))
         {
             PutSoundFirst(weighings.AsSpan(0, count));
         }
@@ -33,6 +44,14 @@ internal static class Ranking
 
     // The plant does what it is there for: the room is no warmer than its control lets it become.
     private static bool RoomIsHeld(SymptomTable table) => table[Symptom.BoxOverCall] is { IsKnown: true } over && over.Value <= over.Error;
+
+    // Something was just put right: the room is on its way, and how warm it still is tells nothing.
+    private static bool IsPullingDown(SymptomTable table) => table[Symptom.PullingDown] is { IsKnown: true, Value: Words.Yes };
+
+    // Nothing calls, and two thermometers say how warm the room is: then it can be said whether the control is right to rest.
+    private static bool ControlIsJudgeable(SymptomTable table) =>
+        table[Symptom.Calling] is { IsKnown: true, Value: Words.No } && table.Knows(Symptom.BoxOverSetpoint)
+        && (table.Knows(Symptom.ThermometerGap) || table.Knows(Symptom.ProductOverBox));
 
     // A fault none of whose signs lies outside what a sound plant shows does not stand before the sound plant, unless it fits better by more than an error.
     private static void PutSoundFirst(Span<Weighing> sorted)

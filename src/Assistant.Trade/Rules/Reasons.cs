@@ -2,6 +2,7 @@ using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
 using Assistant.Trade.Rules.Derivation;
 using Assistant.Trade.Rules.Evidence;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 
 namespace Assistant.Trade.Rules;
@@ -28,10 +29,20 @@ internal static class Reasons
         }
 
         var (low, normal, high) = Levels[(int)symptom];
-        var healthy = Healthy.Of(symptom);
-        var key = healthy is { } range && measure.Value < range.Low ? low : healthy is { } above && measure.Value > above.High ? high : normal;
-        return Numbers(key, symptom, state, measure.Value);
+        var (least, most) = Usual(symptom);
+        return Numbers(measure.Value < least ? low : measure.Value > most ? high : normal, symptom, state, measure.Value);
     }
+
+    // Between which a number is called usual: as a sound plant shows it, or where no plant is usual, as the words of its sentences part.
+    private static (double Least, double Most) Usual(Symptom symptom) => symptom switch
+    {
+        BoxOverCall => (RoomLimits.OverCall.Kelvins, RoomLimits.OverCall.Kelvins),
+        RestingGap => (StandingLimits.Equal.Kelvins, double.PositiveInfinity),
+        RestingTd => (StandingLimits.PumpedDown.Kelvins, StandingLimits.NothingLetIn.Kelvins),
+        ProductOverBox => (-RoomLimits.CameInWarm.Kelvins, RoomLimits.CameInWarm.Kelvins),
+        EqualisedOverColdest => (StandingLimits.NoLiquidLeft.Kelvins, -StandingLimits.NoLiquidLeft.Kelvins),
+        _ => Healthy.Of(symptom) is { } healthy ? (healthy.Low, healthy.High) : (double.NegativeInfinity, double.PositiveInfinity),
+    };
 
     /// <summary>The fact whose word the symptom is, or null for a symptom that is a number.</summary>
     public static Fact? FactOf(Symptom symptom) => symptom switch
@@ -48,6 +59,7 @@ internal static class Reasons
         Door => FactCatalogue.DoorCondition,
         HeadControl => FactCatalogue.HeadPressureControl,
         LiquidLineFeel => FactCatalogue.LiquidLineFeel,
+        PullingDown => FactCatalogue.PullingDown,
         _ => null,
     };
 
@@ -76,6 +88,8 @@ internal static class Reasons
         RestingGap => new(key, ("low", Degrees(state.Suction.Value)), ("high", Degrees(state.Condensing.Value))),
         RestingTd => new(key, ("suction", Degrees(state.Suction.Value)), ("box", Degrees(state.BoxAir.Value))),
         HighSideOverAmbient => new(key, ("condensing", Degrees(state.Condensing.Value)), ("ambient", Degrees(state.Ambient.Value))),
+        ProductOverBox => new(key, ("product", Degrees(state.Degrees(FactCatalogue.ProductTemperature) ?? 0)), ("box", Degrees(state.BoxAir.Value))),
+        EqualisedOverColdest => new(key, ("standing", Degrees(value + state.Coldest.Value)), ("coldest", Degrees(state.Coldest.Value))),
         _ => new(key),
     };
 

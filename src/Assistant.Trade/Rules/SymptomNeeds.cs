@@ -34,6 +34,8 @@ internal static class SymptomNeeds
         Symptom.RestingGap => [Refrigerant, FactCatalogue.Compressor, SuctionPressure, DischargePressure],
         Symptom.RestingTd => [Refrigerant, FactCatalogue.Compressor, BoxTemperature, SuctionPressure],
         Symptom.HighSideOverAmbient => [Refrigerant, DischargePressure, AmbientTemperature],
+        Symptom.ProductOverBox => [BoxTemperature, ProductTemperature],
+        Symptom.EqualisedOverColdest => [Refrigerant, StandingPressure, AmbientTemperature, BoxTemperature],
         _ => [Reasons.FactOf(symptom)!],
     };
 }

@@ -20,6 +20,9 @@ internal static class Verdict
     /// <summary>By which another fault must fit better before a badly fitting one is out.</summary>
     private const double RuledOutMargin = 6;
 
+    /// <summary>A difference that instruments alone may make: within it the two fit alike.</summary>
+    private const double OneError = 1;
+
     /// <summary>So badly that it is out even where nothing fits better.</summary>
     private const double HopelessMisfit = 40;
 
@@ -38,14 +41,15 @@ internal static class Verdict
             : findings;
     }
 
-    // Nothing is established of a plant the rules were not written for.
+    // Nothing is established of a plant the rules were not written for; what is seen with the eyes needs no table.
     private static Finding Qualified(Finding finding, Reason outside) =>
+        outside.Key == OutsideTheRules.NoTable && finding.Code != FaultCode.NotEnoughEvidence ? finding with { Against = finding.Against.Add(outside) } :
         outside.Key == OutsideTheRules.ElectronicValve && finding.Code is not (FaultCode.ExpansionValveStarving or FaultCode.ExpansionValveOverfeeding) ? finding
         : finding.Code == FaultCode.NotEnoughEvidence ? finding with { Because = [outside] } : AtMost(finding, Standing.Likely) with { Against = finding.Against.Add(outside) };
 
     /// <summary>True where the readings, if they are to be trusted, establish the first fault.</summary>
-    public static bool WouldEstablish(ReadOnlySpan<Weighing> ranking) =>
-        !ranking.IsEmpty && StandingOf(ranking[0], ranking.Length > 1 ? ranking[1].Misfit - ranking[0].Misfit : double.PositiveInfinity) == Standing.Established;
+    public static bool WouldEstablish(ReadOnlySpan<Weighing> ranking, SymptomTable table) =>
+        !ranking.IsEmpty && StandingOf(ranking[0], Margin(ranking, 0, table)) == Standing.Established;
 
     private static Finding NotEnough { get; } = new(FaultCode.NotEnoughEvidence, Standing.Possible, [], [], "");
 
@@ -59,7 +63,7 @@ internal static class Verdict
         {
             if (!IsOut(sorted[i], sorted[0]))
             {
-                var standing = open++ > 0 ? Standing.Possible : StandingOf(sorted[i], Margin(sorted, i));
+                var standing = open++ > 0 ? Standing.Possible : StandingOf(sorted[i], Margin(sorted, i, table));
                 standing = standing == Standing.Established && doubts != Doubt.None ? Standing.Likely : standing;
                 findings.Add(Explained(sorted[i], standing, state, table));
             }
@@ -81,12 +85,14 @@ internal static class Verdict
         return findings.DrainToImmutable();
     }
 
-    // Beside a sound plant a fault without a sign of its own is no rival, only not excluded.
-    private static double Margin(ReadOnlySpan<Weighing> sorted, int first)
+    // Beside a sound plant a fault without a sign of its own is no rival, only not excluded; nor beside a proven fault one that it explains.
+    private static double Margin(ReadOnlySpan<Weighing> sorted, int first, SymptomTable table)
     {
         for (var i = first + 1; i < sorted.Length; i++)
         {
-            if (sorted[first].Rule.Code != FaultCode.NoFault || sorted[i].IsOtherThanSound)
+            var isRival = sorted[first].Rule.Code == FaultCode.NoFault ? sorted[i].IsOtherThanSound
+                : sorted[i].Misfit - sorted[first].Misfit < OneError || !sorted[first].Explains(sorted[i], table);
+            if (isRival)
             {
                 return sorted[i].Misfit - sorted[first].Misfit;
             }
@@ -98,8 +104,9 @@ internal static class Verdict
     private static bool IsOut(in Weighing weighing, in Weighing best) =>
         weighing.Misfit > HopelessMisfit || (weighing.Misfit >= RuledOutMisfit && weighing.Misfit >= best.Misfit + RuledOutMargin);
 
+    // A fault that shows nothing a sound plant would not show is possible at most.
     private static Standing StandingOf(in Weighing weighing, double margin) =>
-        margin < LikelyMargin ? Standing.Possible
+        margin < LikelyMargin || !(weighing.IsOtherThanSound || weighing.Rule.Code == FaultCode.NoFault) ? Standing.Possible
         : margin >= EstablishedMargin && weighing is { IsProven: true, IsContradicted: false } ? Standing.Established
         : Standing.Likely;
 

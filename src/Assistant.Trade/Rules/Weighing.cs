@@ -13,6 +13,37 @@ internal readonly record struct Weighing(FaultRule Rule, double Misfit, int Supp
     /// <summary>From here a single symptom speaks against a fault: two of its errors out.</summary>
     public const double Contradiction = 4;
 
+    /// <summary>The fault by its usual picture, or by another whose own proofs are all seen where that fits better.</summary>
+    public static Weighing Best(FaultRule rule, SymptomTable table)
+    {
+        var best = Of(rule, table);
+        foreach (var way in rule.OtherWays)
+        {
+            if (!ProofsFit(way, table))
+            {
+                continue;
+            }
+
+            var other = Of(way, table);
+            best = best.Support == 0 || other.Misfit < best.Misfit ? other : best;
+        }
+
+        return best;
+    }
+
+    private static bool ProofsFit(FaultRule rule, SymptomTable table)
+    {
+        foreach (var expectation in rule.Shows)
+        {
+            if (expectation.IsProof && (!table.Knows(expectation.Symptom) || expectation.Misfit(table[expectation.Symptom]) >= 1))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     public static Weighing Of(FaultRule rule, SymptomTable table)
     {
         var misfit = 0.0;
@@ -53,9 +84,30 @@ internal readonly record struct Weighing(FaultRule Rule, double Misfit, int Supp
         return new(rule, misfit, support, other, proven && proofs > 0, contradicted);
     }
 
+    /// <summary>True where this fault, being proven, leaves nothing for the other to explain: each of the other's signs is one that this fault shows as well.</summary>
+    public bool Explains(in Weighing other, SymptomTable table)
+    {
+        // A sound plant needs no explaining.
+        if (!IsProven || IsContradicted || other.Rule.Code == FaultCode.NoFault)
+        {
+            return false;
+        }
+
+        foreach (var expectation in other.Rule.Shows)
+        {
+            var measure = table[expectation.Symptom];
+            if (IsSign(expectation, measure) && !(Rule.Expects(expectation.Symptom) is { } own && own.Misfit(measure) < 1))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     /// <summary>True where the measure is one of the signs the fault is named by; for a sound plant, any number that is where it belongs.</summary>
     public static bool Supports(FaultRule rule, in Expectation expectation, Measure measure) =>
-        rule.Code == FaultCode.NoFault ? expectation.Words == 0 && expectation.Misfit(measure) < 1 : rule.Names(expectation.Symptom) && IsSign(expectation, measure);
+        rule.Code == FaultCode.NoFault ? (expectation.Words == 0 || expectation.Symptom == Symptom.PullingDown) && expectation.Misfit(measure) < 1 : rule.Names(expectation.Symptom) && (IsSign(expectation, measure) || (expectation.IsProof && expectation.Misfit(measure) < 1));
 
     // It fits, and would not fit a sound plant; or it is one of the fault's proofs and fits.
     private static bool IsSign(in Expectation expectation, Measure measure) =>

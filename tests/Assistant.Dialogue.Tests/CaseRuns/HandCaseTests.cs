@@ -16,9 +16,18 @@ public sealed class HandCaseTests
     }
 
     [Fact]
+    public void The_second_set_with_fewer_facts_is_named_first_as_well()
+    {
+        var missed = CaseFile.HandAgain.Where(c => !c.Is(Codes.Of(Assessor.Assess(c.Facts).Findings.First(f => f.Standing != Standing.RuledOut).Code))).Select(c => c.Id).ToList();
+
+        Assert.Equal(81, CaseFile.HandAgain.Count);
+        Assert.True(missed.Count <= 4, string.Join(", ", missed));
+    }
+
+    [Fact]
     public void Nothing_false_is_established()
     {
-        var wrong = CaseFile.Hand.SelectMany(c => Assessor.Assess(c.Facts).Findings.Where(f => f.Standing == Standing.Established && !c.Is(Codes.Of(f.Code))).Select(f => $"{c.Id}: {f.Code}"));
+        var wrong = CaseFile.Hand.Concat(CaseFile.HandAgain).SelectMany(c => Assessor.Assess(c.Facts).Findings.Where(f => f.Standing == Standing.Established && !c.Is(Codes.Of(f.Code))).Select(f => $"{c.Id}: {f.Code}"));
 
         Assert.Empty(wrong);
     }

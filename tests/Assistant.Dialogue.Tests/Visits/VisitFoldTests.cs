@@ -77,6 +77,15 @@ public sealed class VisitFoldTests
         Assert.Equal((true, 0), (again.Facts.Has(FactCatalogue.BoxTemperature), again.Mended.Count));
     }
 
+    [Fact]
+    public void What_was_put_right_pulls_the_room_down_until_that_is_taken_back()
+    {
+        var mended = VisitState.Fold([new FaultMended("excess-load", ["door_condition"]) { At = At, By = "ada" }]);
+
+        Assert.True(mended.Facts.Is(FactCatalogue.PullingDown, "yes"));
+        Assert.False(mended.Apply(new EventWithdrawn(1) { At = At, By = "ada" }).Facts.Has(FactCatalogue.PullingDown));
+    }
+
     [Theory]
     [InlineData(typeof(VisitOpened), "visit-opened")]
     [InlineData(typeof(MessageHeard), "message-heard")]

@@ -1,6 +1,7 @@
 using Assistant.Dialogue.Tests.Turns;
 using Assistant.Dialogue.Visits;
 using Assistant.Dialogue.Walks;
+using Assistant.Trade;
 using Assistant.Trade.Rules;
 using CsCheck;
 
@@ -23,6 +24,34 @@ public sealed class WalkMachineTests
     [Fact]
     public void A_stop_that_has_what_it_wants_has_no_reason_not_to_go_on() =>
         Assert.Empty(Machine.WhyNot("setpoint", View(Conversation.Nothing, Taken("setpoint", 38))));
+
+    [Theory]
+    [InlineData(FaultCode.Undercharge)]
+    [InlineData(FaultCode.Overcharge)]
+    [InlineData(FaultCode.Noncondensables)]
+    [InlineData(FaultCode.CondenserAirflow)]
+    [InlineData(FaultCode.HeadPressureControlLow)]
+    [InlineData(FaultCode.HeadPressureControlHigh)]
+    [InlineData(FaultCode.LiquidLineRestriction)]
+    [InlineData(FaultCode.ExpansionValveStarving)]
+    [InlineData(FaultCode.ExpansionValveOverfeeding)]
+    [InlineData(FaultCode.CompressorInefficient)]
+    [InlineData(FaultCode.CompressorNotRunning)]
+    [InlineData(FaultCode.NoLiquidFeed)]
+    public void A_pressure_at_rest_from_before_a_repair_proves_nothing_after_it(FaultCode mended)
+    {
+        // A plant that reads overcharged but for the test at rest, which was passed before the repair.
+        VisitEvent[] before =
+        [
+            Word("refrigerant", "R404A"), Word("application", "cooler"), Taken("ambient_temperature", 75), Pressure("high_side_standing_pressure", 162),
+            new FaultMended(Codes.Of(mended), [.. Conversation.Walk.Action(mended).Outdates]) { At = At, By = "ada" },
+            Pressure("discharge_pressure", 300), Taken("liquid_line_temperature", 92), Word("condenser_coil", "clean"), Word("condenser_fans", "all"), Word("sight_glass", "clear"),
+        ];
+
+        Assert.DoesNotContain(
+            Assessor.Assess(VisitState.Fold(before).Facts).Findings,
+            f => f.Standing == Standing.Established);
+    }
 
     [Fact]
     public void Two_thermometers_exactly_two_degrees_apart_agree()
@@ -68,6 +97,8 @@ public sealed class WalkMachineTests
     private static StopConfirmed Confirmed(string stop) => new("warm-box", stop) { At = At, By = "ada" };
 
     private static FactTaken Taken(string fact, double fahrenheit) => new(fact, fahrenheit, "degF", null, "room", null) { At = At, By = "ada" };
+
+    private static FactTaken Pressure(string fact, double psig) => new(fact, psig, "psig", null, "unit", null) { At = At, By = "ada" };
 
     private static FactTaken Word(string fact, string word) => new(fact, null, null, word, "room", null) { At = At, By = "ada" };
 }

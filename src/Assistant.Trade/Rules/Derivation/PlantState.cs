@@ -2,6 +2,7 @@ using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
 using Assistant.Trade.Refrigerants;
 using Assistant.Trade.Rules.Evidence;
+using Assistant.Trade.Rules.Thresholds;
 
 namespace Assistant.Trade.Rules.Derivation;
 
@@ -23,7 +24,7 @@ internal sealed class PlantState
         Evaporator = Dew(EvaporatorPressure, null);
         Condensing = Dew(DischargePressure, FactCatalogue.SaturatedCondensingTemperature);
         Liquid = Bubble();
-        BoxAir = Temperature(facts.Has(FactCatalogue.EvaporatorAirIn) ? FactCatalogue.EvaporatorAirIn : FactCatalogue.BoxTemperature);
+        BoxAir = Air();
         Ambient = Temperature(FactCatalogue.AmbientTemperature);
         Rests = facts.Is(FactCatalogue.Compressor, "off");
         DesignSplit = facts.Difference(FactCatalogue.DesignCondenserSplit)?.Kelvins ?? (IsFreezer ? TradeValues.FreezerSplit : TradeValues.CoolerSplit).Kelvins;
@@ -39,6 +40,9 @@ internal sealed class PlantState
 
     /// <summary>The compressor stands still: what the lines read then says nothing of superheat, split or TD.</summary>
     public bool Rests { get; }
+
+    /// <summary>The room is known to be on its way down: something was just put right, or refrigerant was just added.</summary>
+    public bool IsPullingDown => facts.Is(FactCatalogue.PullingDown, "yes") || facts.Has(FactCatalogue.ChargeAdded);
 
     public AbsolutePressure? SuctionPressure { get; }
 
@@ -64,6 +68,9 @@ internal sealed class PlantState
 
     public Measure Ambient { get; }
 
+    /// <summary>The colder of room and ambient, degC: where a plant at rest gathers its liquid.</summary>
+    public Measure Coldest => !Ambient.IsKnown || BoxAir.Value < Ambient.Value ? BoxAir : Ambient;
+
     public double DesignSplit { get; }
 
     public double DesignTd { get; }
@@ -76,6 +83,9 @@ internal sealed class PlantState
 
     /// <summary>The head control's setting as a dew temperature, degC; the usual one, widely, where the control is unknown or its setting is; unknown where there is no control.</summary>
     public Measure Setting { get; }
+
+    /// <summary>degC: what a head control is usually set to, with the spread of that.</summary>
+    public static Measure UsualSetting { get; } = new(TradeValues.HeadSetting.Degrees, TradeValues.HeadSettingSpread.Kelvins);
 
     public double? Degrees(Fact fact) => facts.Temperature(fact)?.Degrees;
 
@@ -101,6 +111,13 @@ internal sealed class PlantState
 
         var above = new AbsolutePressure(absolute.Pascals + Instruments.PressurePascals);
         return new(bubble.Degrees, Refrigerant.Saturation.TryBubbleTemperature(above, out var warmer) ? warmer.Degrees - bubble.Degrees : 0);
+    }
+
+    // The air on the coil; else the room's display, unless a second thermometer in the same air gainsays it.
+    private Measure Air()
+    {
+        var (on, shown, second) = (Temperature(FactCatalogue.EvaporatorAirIn), Temperature(FactCatalogue.BoxTemperature), Temperature(FactCatalogue.BoxTemperatureCheck));
+        return on.IsKnown ? on : Math.Abs(shown.Value - second.Value) > RoomLimits.ThermometersApart.Kelvins ? second : shown;
     }
 
     private Measure Dew(AbsolutePressure? pressure, Fact? saidOutright)
@@ -136,7 +153,7 @@ internal sealed class PlantState
 
         if (Degrees(FactCatalogue.HeadPressureControlSetting) is not { } degrees)
         {
-            return new(TradeValues.HeadSetting.Degrees, TradeValues.HeadSettingSpread.Kelvins);
+            return UsualSetting;
         }
 
         var bubbleSaid = facts.Is(FactCatalogue.SaturationBasis, "bubble");

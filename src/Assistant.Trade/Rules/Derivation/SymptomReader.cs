@@ -1,6 +1,8 @@
 using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
 using Assistant.Trade.Rules.Evidence;
+using Assistant.Trade.Rules.Faults;
+using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Symptom;
 
 namespace Assistant.Trade.Rules.Derivation;
@@ -32,6 +34,11 @@ internal static class SymptomReader
             }
         }
 
+        if (state.IsPullingDown)
+        {
+            table[PullingDown] = new(Words.Yes, 0);
+        }
+
         if (state.Rests)
         {
             ReadResting(state, table);
@@ -42,9 +49,23 @@ internal static class SymptomReader
         }
 
         ReadBox(state, table);
+        ReadStanding(state, table);
+        return table;
+    }
+
+    private static void ReadStanding(PlantState state, SymptomTable table)
+    {
         table[HighSideOverAmbient] = state.BubbleOf(state.DischargePressure) - state.Ambient;
         table[StandingExcess] = state.BubbleOf(state.Facts.Pressure(FactCatalogue.HighSideStandingPressure)) - state.Ambient;
-        return table;
+        var equalised = state.DewOf(state.Facts.Pressure(FactCatalogue.StandingPressure));
+
+        // Both gauges alike at rest say the same as a reading taken for it.
+        if (!equalised.IsKnown && table[RestingGap] is { IsKnown: true } gap && Math.Abs(gap.Value) <= StandingLimits.Equal.Kelvins)
+        {
+            equalised = state.Suction;
+        }
+
+        table[EqualisedOverColdest] = equalised - state.Coldest;
     }
 
     private static void ReadResting(PlantState state, SymptomTable table)
@@ -104,7 +125,8 @@ internal static class SymptomReader
         var off = state.Temperature(FactCatalogue.EvaporatorAirOut);
         if (td.Value > TradeValues.LeastTdForAir.Kelvins)
         {
-            table[AirShare] = (on - off) / td.Value;
+            var fall = on - off;
+            table[AirShare] = (fall / td.Value).Widen(fall.Value / td.Value * td.Error / td.Value);
         }
     }
 
@@ -134,7 +156,7 @@ internal static class SymptomReader
         var expected = state.DesignSplit * duty;
         var spread = designKnown ? TradeValues.PlateSplitSpread.Value : TradeValues.DefaultSplitSpread.Value;
         var held = state.Setting - state.Ambient;
-        table[ControlDue] = (held + -expected).Widen(expected * spread);
+        table[ControlDue] = ((state.Facts.Is(FactCatalogue.HeadPressureControl, "none") ? PlantState.UsualSetting - state.Ambient : held) + -expected).Widen(expected * spread);
         if (held.Value > expected + TradeValues.ControlAtWork.Kelvins)
         {
             table[HeadOverSetting] = state.Condensing - state.Setting;
@@ -168,13 +190,15 @@ internal static class SymptomReader
     {
         var box = state.Temperature(FactCatalogue.BoxTemperature);
         table[ThermometerGap] = Widest(box, state.Temperature(FactCatalogue.BoxTemperatureCheck), state.Temperature(FactCatalogue.EvaporatorAirIn));
+        table[ProductOverBox] = state.Temperature(FactCatalogue.ProductTemperature) - state.BoxAir;
         if (state.Degrees(FactCatalogue.Setpoint) is not { } setpoint)
         {
             return;
         }
 
         var differential = state.Facts.Difference(FactCatalogue.Differential)?.Kelvins;
-        table[BoxOverSetpoint] = box + -setpoint;
+        // A room on its way down is warm for a reason that is known.
+        table[BoxOverSetpoint] = state.IsPullingDown && box.Value > setpoint ? Measure.Unknown : box + -setpoint;
         table[BoxOverCall] = (box + -(setpoint + (differential ?? TradeValues.Differential.Kelvins))).Widen(differential is null ? TradeValues.Differential.Kelvins : 0);
         var warmest = setpoint + (differential ?? TradeValues.Differential.Kelvins) - state.WarmestBox;
         table[SettingExcess] = new(Math.Max(warmest, (differential ?? 0) - TradeValues.WidestDifferential.Kelvins), 0);

@@ -9,7 +9,7 @@ namespace Assistant.Trade.Rules.Evidence;
 /// <param name="Words">For a thing seen: a bit for each allowed choice of its fact, in the catalogue's order; 0 for a number.</param>
 /// <param name="Scatter">How far sound plants differ among themselves in this number; or, for a thing seen, how much its absence weighs (in squared errors).</param>
 /// <param name="IsProof">The symptom that discriminates this fault from its neighbours.</param>
-/// <param name="IsNeutral">Allowed rather than looked for: it never speaks for the fault.</param>
+/// <param name="IsNeutral">Allowed rather than looked for: alone it never speaks for the fault.</param>
 internal readonly record struct Expectation(Symptom Symptom, double Low, double High, int Words, double Scatter, bool IsProof, bool IsNeutral = false)
 {
     /// <summary>The most that one number may weigh: five errors out is as wrong as ten.</summary>

@@ -75,6 +75,12 @@ internal enum Symptom
     /// <summary>K: saturation temperature of the high side over ambient.</summary>
     HighSideOverAmbient,
 
+    /// <summary>K: what is stored over the air of the room.</summary>
+    ProductOverBox,
+
+    /// <summary>K: the whole plant at rest and equalised, as dew temperature, over the colder of room and ambient, where its liquid would lie.</summary>
+    EqualisedOverColdest,
+
     /// <summary>1 where the condenser is seen dirty, snowed up or short of a fan, 0 where it is seen sound.</summary>
     CondenserObstruction,
     SightGlass,
@@ -89,4 +95,7 @@ internal enum Symptom
     Door,
     HeadControl,
     LiquidLineFeel,
+
+    /// <summary>Yes where the room is known to be on its way down: something was just put right, or refrigerant was just added.</summary>
+    PullingDown,
 }

@@ -12,10 +12,10 @@ internal static class CondenserAirflow
     public static FaultRule Rule { get; } = new(
         FaultCode.CondenserAirflow,
         "trade practice; directions after Rossi and Braun 1997, HVAC&R Research 3(1)",
-        [CautionCode.LockOut, CautionCode.MovingFan, CautionCode.Electrical],
+        [CautionCode.LockOut, CautionCode.MovingFan, CautionCode.Electrical, CautionCode.Ladder],
         [FactCatalogue.CondenserCoil, FactCatalogue.CondenserFans],
-        AtLeast(HeadExcess, HeadLimits.WellOver, HeadLimits.Scatter),
+        AtLeast(HeadExcess, HeadLimits.WellOver, HeadLimits.Scatter).Proving(),
         AtLeast(HeadOverSetting, HeadLimits.AtSetting, HeadLimits.Scatter),
         Between(Subcooling, SubcoolingLimits.SoundLow, SubcoolingLimits.UsualHigh, SubcoolingLimits.UnsteadyScatter),
-        AtLeast(CondenserObstruction, HeadLimits.Obstructed, HeadLimits.CleanScatter));
+        AtLeast(CondenserObstruction, HeadLimits.Obstructed, HeadLimits.CleanScatter).Proving());
 }

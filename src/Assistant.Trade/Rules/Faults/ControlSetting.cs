@@ -20,7 +20,7 @@ internal static class ControlSetting
         Allows(Compressor, Weights.CompressorSeen, Off, Running),
         AtLeast(SettingExcess, RoomLimits.WrongSetting, RoomLimits.WrongSettingScatter).Proving(),
         AtLeast(RestingTd, StandingLimits.PumpedDown, StandingLimits.LowSideScatter),
-        AtMost(BoxOverCall, RoomLimits.Obeyed, RoomLimits.ObeyedScatter).Proving(),
+        AtMost(BoxOverCall, RoomLimits.Obeyed, RoomLimits.ObeyedScatter).Proving().Neutral(),
         AtLeast(HighSideOverAmbient, StandingLimits.AnyOverAmbient, StandingLimits.Scatter).Neutral(),
         Allows(SightGlass, Weights.GlassSpeaks, Clear, Flashing, Empty));
 }

@@ -21,5 +21,21 @@ internal static class ExcessLoad
         Between(TdShare, CoilLimits.LoadedTdLow, CoilLimits.LoadedTdHigh, CoilLimits.FaultyTdScatter).Neutral(),
         Between(HeadExcess, HeadLimits.LoadedLow, HeadLimits.LoadedHigh, HeadLimits.Scatter),
         Sees(Door, Weights.DoorOfALoad, LeakingDoor, OpenDoor).Proving(),
+        Sees(CoilIce, Weights.Ice, NoIce, LightIce, DistributorEnd))
+    {
+        OtherWays = [WarmGoods],
+    };
+
+    // Goods warmer than the air around them came in warm: the door has nothing to do with it.
+    private static FaultRule WarmGoods => new(
+        FaultCode.ExcessLoad,
+        "common practice",
+        [CautionCode.FoodSafety, CautionCode.TrappedInside],
+        [FactCatalogue.ProductTemperature, FactCatalogue.BoxTemperature],
+        Between(SuperheatExcess, SuperheatLimits.SoundLow, SuperheatLimits.LoadedHigh, SuperheatLimits.HungryScatter),
+        AtLeast(BoxOverSetpoint, RoomLimits.LoadedOver, RoomLimits.SoundScatter).Neutral(),
+        Between(TdShare, CoilLimits.LoadedTdLow, CoilLimits.LoadedTdHigh, CoilLimits.FaultyTdScatter).Neutral(),
+        Between(HeadExcess, HeadLimits.LoadedLow, HeadLimits.LoadedHigh, HeadLimits.Scatter),
+        AtLeast(ProductOverBox, RoomLimits.CameInWarm, RoomLimits.RoomScatter).Proving(),
         Sees(CoilIce, Weights.Ice, NoIce, LightIce, DistributorEnd));
 }

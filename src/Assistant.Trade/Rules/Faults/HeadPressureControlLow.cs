@@ -13,7 +13,7 @@ internal static class HeadPressureControlLow
     public static FaultRule Rule { get; } = new(
         FaultCode.HeadPressureControlLow,
         "common practice",
-        [CautionCode.LockOut, CautionCode.RoofWeather, CautionCode.MovingFan],
+        [CautionCode.LockOut, CautionCode.Ladder, CautionCode.RoofWeather, CautionCode.MovingFan],
         [FactCatalogue.SightGlass, FactCatalogue.AmbientTemperature, FactCatalogue.HeadPressureControlSetting],
         AtLeast(SuperheatExcess, SuperheatLimits.LowHead, SuperheatLimits.HungryScatter),
         AtMost(HeadExcess, HeadLimits.Under, HeadLimits.Scatter),
@@ -25,5 +25,23 @@ internal static class HeadPressureControlLow
         AtLeast(TdShare, CoilLimits.LowHeadTd, CoilLimits.FaultyTdScatter),
         AtLeast(ValveDemand, CoilLimits.LowHeadDemand, CoilLimits.DemandScatter),
         Sees(CoilIce, Weights.Ice, NoIce, LightIce, DistributorEnd),
-        Sees(HeadControl, Weights.HeadControl, Valve, FanCycling));
+        Sees(HeadControl, Weights.HeadControl, Valve, FanCycling))
+    {
+        OtherWays = [Without],
+    };
+
+    // With no control fitted nothing holds the head at all: on a cold day the valve is not fed and the room warms.
+    private static FaultRule Without => new(
+        FaultCode.HeadPressureControlLow,
+        "common practice",
+        [CautionCode.LockOut, CautionCode.Ladder, CautionCode.RoofWeather],
+        [FactCatalogue.AmbientTemperature, FactCatalogue.SightGlass, FactCatalogue.BoxTemperature],
+        AtLeast(SuperheatExcess, SuperheatLimits.LowHead, SuperheatLimits.HungryScatter),
+        AtLeast(ControlDue, HeadLimits.ControlHasWork, HeadLimits.ColdScatter).Proving(),
+        Sees(SightGlass, Weights.GlassDecides, Clear).Proving(),
+        AtLeast(TdShare, CoilLimits.HungryTd, CoilLimits.FaultyTdScatter),
+        AtLeast(ValveDemand, CoilLimits.Underfed, CoilLimits.DemandScatter).Proving(),
+        AtLeast(BoxOverSetpoint, RoomLimits.Warming, RoomLimits.RoomScatter),
+        Sees(CoilIce, Weights.Ice, NoIce, LightIce, DistributorEnd),
+        Sees(HeadControl, Weights.HeadControl, NoControl).Proving());
 }

@@ -23,5 +23,22 @@ internal static class Undercharge
         AtLeast(ColdSplitExcess, HeadLimits.ShortFloodedSplit, HeadLimits.ColdScatter),
         AtLeast(TdShare, CoilLimits.ShortOfChargeTd, CoilLimits.FaultyTdScatter),
         AtMost(ValveDemand, CoilLimits.ShortOfChargeDemand, CoilLimits.DemandScatter),
-        Sees(CoilIce, Weights.Ice, NoIce, LightIce, DistributorEnd));
+        Sees(CoilIce, Weights.Ice, NoIce, LightIce, DistributorEnd))
+    {
+        OtherWays = [AtRest],
+    };
+
+    // At rest the pressure is that of the coldest liquid; under it there is no liquid left, whatever the glass and the compressor do.
+    private static FaultRule AtRest => new(
+        FaultCode.Undercharge,
+        "first principles: saturation at the coldest liquid",
+        [CautionCode.NoVenting, CautionCode.LiquidRefrigerant],
+        [FactCatalogue.StandingPressure, FactCatalogue.HighSideStandingPressure, FactCatalogue.SightGlass],
+        AtMost(EqualisedOverColdest, StandingLimits.NoLiquidLeft, StandingLimits.Scatter).Proving(),
+        AtMost(StandingExcess, StandingLimits.NoLiquidLeft, StandingLimits.Scatter),
+        Sees(SightGlass, Weights.GlassSpeaks, Flashing, Empty),
+        Allows(Compressor, Weights.CompressorSeen, Off, ShortCycling),
+        AtMost(RestingGap, StandingLimits.Equal, StandingLimits.Scatter).Neutral(),
+        AtLeast(HighSideOverAmbient, StandingLimits.EqualisedUnderAmbient, StandingLimits.Scatter).Neutral(),
+        AtLeast(BoxOverSetpoint, RoomLimits.NotUnder, RoomLimits.RoomScatter).Neutral());
 }

@@ -1,6 +1,7 @@
 using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
 using Assistant.Trade.Rules.Derivation;
+using Assistant.Trade.Rules.Evidence;
 
 namespace Assistant.Trade.Rules.Plausibility;
 
@@ -28,7 +29,7 @@ internal static class Doubts
     /// <summary>Up to this many readings in the other system are slips rather than a habit.</summary>
     private const int FewInTheOtherSystem = 2;
 
-    public static Doubt Of(FactSet facts, ReadOnlySpan<Weighing> ranking, bool anyRejected)
+    public static Doubt Of(FactSet facts, ReadOnlySpan<Weighing> ranking, SymptomTable table, bool anyRejected)
     {
         if (ranking.Length == 0)
         {
@@ -41,7 +42,7 @@ internal static class Doubts
             return tied || Changes(facts, ranking, _ => true) ? Doubt.OfTheVerdict : Doubt.OfAReading;
         }
 
-        return Verdict.WouldEstablish(ranking) && FewIn(facts) is { } system && Changes(facts, ranking, r => SystemOf(r) == system) ? Doubt.OfAReading : Doubt.None;
+        return Verdict.WouldEstablish(ranking, table) && FewIn(facts) is { } system && Changes(facts, ranking, r => SystemOf(r) == system) ? Doubt.OfAReading : Doubt.None;
     }
 
     private static bool Changes(FactSet facts, ReadOnlySpan<Weighing> ranking, Func<Reading, bool> suspected)

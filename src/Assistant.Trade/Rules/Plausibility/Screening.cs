@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Quantities;
 using Assistant.Trade.Refrigerants;
 
 namespace Assistant.Trade.Rules.Plausibility;
@@ -11,6 +12,9 @@ namespace Assistant.Trade.Rules.Plausibility;
 /// </summary>
 internal static class Screening
 {
+    /// <summary>Two gauges that read the same pressure: within 5 psi, common practice for two gauges on one plant.</summary>
+    private static readonly GaugePressure SamePressure = new(35_000);
+
     public static FactSet Of(FactSet facts, out ImmutableArray<Rejection> rejected)
     {
         var found = ImmutableArray<Rejection>.Empty;
@@ -30,6 +34,11 @@ internal static class Screening
         var refrigerant = RefrigerantLibrary.Find(facts.Word(FactCatalogue.Refrigerant));
         var running = !facts.Is(FactCatalogue.Compressor, "off");
         var said = Testimony.Of(facts, refrigerant);
+        if (IsEmptied(facts))
+        {
+            said[(int)Witness.HighSideAtRest] = double.NaN;
+        }
+
         Span<int> quarrels = stackalloc int[said.Length];
         while (Count(said, running, quarrels))
         {
@@ -45,6 +54,12 @@ internal static class Screening
         rejected = found.Length > 1 ? found.Sort((a, b) => string.CompareOrdinal(a.Value.Fact.Name, b.Value.Fact.Name)) : found;
         return facts;
     }
+
+    // Without liquid a high side at rest stands far under the temperature around it; an empty glass, or the whole plant at that pressure, bears it out.
+    private static bool IsEmptied(FactSet facts) =>
+        facts.Is(FactCatalogue.SightGlass, "empty")
+        || (facts.Pressure(FactCatalogue.StandingPressure) is { } whole && facts.Pressure(FactCatalogue.HighSideStandingPressure) is { } high
+            && Math.Abs(whole.Pascals - high.Pascals) <= SamePressure.Pascals);
 
     private static bool Count(double[] said, bool running, Span<int> quarrels)
     {

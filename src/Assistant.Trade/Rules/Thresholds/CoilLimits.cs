@@ -76,6 +76,9 @@ internal static class CoilLimits
     /// <summary>A head too low to feed the valve asks for nearly all of it: 0.95.</summary>
     public static Share LowHeadDemand { get; } = new(0.95);
 
+    /// <summary>The valve wants a tenth more than it had at design: the head does not feed it. Common practice.</summary>
+    public static Share Underfed { get; } = new(1.1);
+
     /// <summary>How far valves differ in that: 0.08.</summary>
     public static Share DemandScatter { get; } = new(0.08);
 }

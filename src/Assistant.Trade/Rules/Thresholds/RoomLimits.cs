@@ -18,6 +18,16 @@ internal static class RoomLimits
     /// <summary>A load the plant can not carry shows in the room: 4.5 degF over. Common practice.</summary>
     public static TemperatureDifference LoadedOver { get; } = new(2.5);
 
+    /// <summary>What is stored, over the air around it by 7 degF: it came in warm, since goods in a failing room lag behind its air. Common practice.</summary>
+    public static TemperatureDifference CameInWarm { get; } = new(4);
+
+    /// <summary>The room is at its setpoint or under it: a satisfied control rightly rests.</summary>
+    public static TemperatureDifference Satisfied { get; } = new(0);
+    public static TemperatureDifference SatisfiedScatter { get; } = new(0.3);
+
+    /// <summary>A room that has begun to warm: 2.7 degF over its setpoint. Common practice.</summary>
+    public static TemperatureDifference Warming { get; } = new(1.5);
+
     /// <summary>Without cooling the room is at its setpoint or over it, less the instruments.</summary>
     public static TemperatureDifference NotUnder { get; } = new(-1);
 

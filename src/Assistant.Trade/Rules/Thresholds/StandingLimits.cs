@@ -17,6 +17,9 @@ internal static class StandingLimits
     /// <summary>Over it by 3.2 degF: a foreign gas.</summary>
     public static TemperatureDifference Gas { get; } = new(1.8);
 
+    /// <summary>Under it by 14 degF: no liquid is left to hold the pressure up; less may be a colder corner. First principles, the figure common practice.</summary>
+    public static TemperatureDifference NoLiquidLeft { get; } = new(-8);
+
     /// <summary>Temperatures level unevenly: 0.5 degF.</summary>
     public static TemperatureDifference LevellingScatter { get; } = new(0.3);
 
