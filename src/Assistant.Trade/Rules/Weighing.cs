@@ -25,7 +25,7 @@ internal readonly record struct Weighing(FaultRule Rule, double Misfit, int Supp
             }
 
             var other = Of(way, table);
-            best = best.Support == 0 || other.Misfit < best.Misfit ? other : best;
+            best = best.Support == 0 || other.Misfit < best.Misfit || (other.Misfit <= best.Misfit && other.IsProven) ? other : best;
         }
 
         return best;
@@ -112,7 +112,7 @@ internal readonly record struct Weighing(FaultRule Rule, double Misfit, int Supp
     // It fits, and would not fit a sound plant; or it is one of the fault's proofs and fits.
     private static bool IsSign(in Expectation expectation, Measure measure) =>
         measure.IsKnown && !expectation.IsNeutral && expectation.Misfit(measure) < 1
-        && (expectation.IsProof || Differs(expectation, measure));
+        && (expectation.IsProof || expectation.IsHint || Differs(expectation, measure));
 
     private static bool Differs(in Expectation expectation, Measure measure) =>
         Healthy.Of(expectation.Symptom) is { } healthy && healthy.Misfit(measure) >= 1;

@@ -16,12 +16,12 @@ public sealed class HandCaseTests
     }
 
     [Fact]
-    public void The_second_set_with_fewer_facts_is_named_first_as_well()
+    public void The_later_sets_with_fewer_facts_are_named_first_as_well()
     {
         var missed = CaseFile.HandAgain.Where(c => !c.Is(Codes.Of(Assessor.Assess(c.Facts).Findings.First(f => f.Standing != Standing.RuledOut).Code))).Select(c => c.Id).ToList();
 
-        Assert.Equal(81, CaseFile.HandAgain.Count);
-        Assert.True(missed.Count <= 4, string.Join(", ", missed));
+        Assert.Equal(138, CaseFile.HandAgain.Count);
+        Assert.True(missed.Count <= 6, string.Join(", ", missed));
     }
 
     [Fact]

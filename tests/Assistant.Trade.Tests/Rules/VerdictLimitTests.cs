@@ -135,6 +135,32 @@ public class VerdictLimitTests
         Assert.Equal(FaultCode.SensorError, first.Code);
     }
 
+    [Theory]
+    [InlineData("box_temperature 47 degF;setpoint 36 degF;calling_for_cooling yes")]
+    [InlineData("application freezer;box_temperature 30 degF;setpoint -5 degF;calling_for_cooling yes;compressor running")]
+    public void A_warm_room_alone_points_at_no_fault_of_the_machine(string facts) => Assert.Equal(FaultCode.NotEnoughEvidence, Leading(facts.Split(';')).Code);
+
+    [Fact]
+    public void A_room_that_has_warmed_for_hours_speaks_against_no_fault_that_takes_the_cooling_away() =>
+        Assert.Equal(
+            FaultCode.Undercharge,
+            Leading(["refrigerant R448A", "application freezer", "setpoint -5 degF", "box_temperature 22 degF", "calling_for_cooling yes", "compressor running", "sight_glass empty",
+                "suction_pressure 4 inHg vacuum", "discharge_pressure 182 psig", "ambient_temperature 84 degF", "suction_line_temperature_at_bulb 14 degF", "condenser_coil clean", "condenser_fans all"]).Code);
+
+    [Fact]
+    public void A_vacuum_is_no_slip_of_the_pen() =>
+        Assert.Empty(Assessor.Assess(FactsOf.Visit("refrigerant R22", "application cooler", "compressor running", "box_temperature 52 degF", "suction_pressure 5 inHg vacuum", "suction_line_temperature_at_bulb 41 degF")).Rejected);
+
+    [Fact]
+    public void A_coil_with_little_to_do_is_not_proof_enough_against_the_compressor()
+    {
+        string[] highSuction = ["refrigerant R134a", "application cooler", "setpoint 3 degC", "box_temperature 12 degC", "calling_for_cooling yes", "compressor running", "suction_pressure 3.2 bar",
+            "discharge_pressure 12.8 bar", "ambient_temperature 31 degC", "sight_glass clear", "design_evaporator_td 6 K", "design_condenser_split 14 K"];
+
+        Assert.Equal((FaultCode.CompressorInefficient, true), Leading(highSuction) is var seen ? (seen.Code, seen.Standing != Standing.Established) : default);
+        Assert.Equal((FaultCode.CompressorInefficient, Standing.Established), Leading([.. highSuction, "rated_current 10 A", "compressor_current 5 A"]));
+    }
+
     private static (FaultCode Code, Standing Standing) Leading(string[] lines) =>
         Assessor.Assess(FactsOf.Visit(lines)).Findings[0] is var first ? (first.Code, first.Standing) : default;
 }

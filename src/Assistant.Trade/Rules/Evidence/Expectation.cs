@@ -9,8 +9,9 @@ namespace Assistant.Trade.Rules.Evidence;
 /// <param name="Words">For a thing seen: a bit for each allowed choice of its fact, in the catalogue's order; 0 for a number.</param>
 /// <param name="Scatter">How far sound plants differ among themselves in this number; or, for a thing seen, how much its absence weighs (in squared errors).</param>
 /// <param name="IsProof">The symptom that discriminates this fault from its neighbours.</param>
+/// <param name="IsHint">It speaks for the fault where it fits, though a sound plant may show it as well.</param>
 /// <param name="IsNeutral">Allowed rather than looked for: alone it never speaks for the fault.</param>
-internal readonly record struct Expectation(Symptom Symptom, double Low, double High, int Words, double Scatter, bool IsProof, bool IsNeutral = false)
+internal readonly record struct Expectation(Symptom Symptom, double Low, double High, int Words, double Scatter, bool IsProof, bool IsNeutral = false, bool IsHint = false)
 {
     /// <summary>The most that one number may weigh: five errors out is as wrong as ten.</summary>
     private const double MostWeight = 25;
@@ -44,6 +45,8 @@ internal readonly record struct Expectation(Symptom Symptom, double Low, double 
 
     /// <summary>The same, allowed rather than looked for.</summary>
     public Expectation Neutral() => this with { IsNeutral = true };
+
+    public Expectation Hinting() => this with { IsHint = true };
 
     public Expectation Proving() => this with { IsProof = true };
 

@@ -25,7 +25,7 @@ internal static class Healthy
         AtLeast(CompressorSuperheat, SuperheatLimits.WetAtCompressor, SuperheatLimits.SuctionLineScatter),
         AtLeast(CurrentShare, CompressorLimits.SoundCurrent, CompressorLimits.SoundCurrentScatter),
         Between(CompressorEfficiency, CompressorLimits.SoundWorkLow, CompressorLimits.SoundWorkHigh, CompressorLimits.WorkScatter),
-        AtMost(BoxOverSetpoint, RoomLimits.StillPulling, RoomLimits.RoomScatter),
+        AtMost(BoxOverSetpoint, RoomLimits.AnyWarmth, RoomLimits.WarmthScatter),
         AtMost(ThermometerGap, RoomLimits.ThermometersAgree, RoomLimits.ThermometerScatter),
         AtMost(SettingExcess, RoomLimits.UsableSetting, RoomLimits.UsableSettingScatter),
         AtLeast(HighSideOverAmbient, StandingLimits.RunningOverAmbient, StandingLimits.Scatter),

@@ -17,5 +17,6 @@ internal static class ExpansionValveOverfeeding
         AtMost(SuperheatExcess, SuperheatLimits.Overfed, SuperheatLimits.OverfedScatter).Proving(),
         AtMost(CompressorSuperheat, SuperheatLimits.WetAtCompressor, SuperheatLimits.SuctionLineScatter),
         Between(TdShare, CoilLimits.OverfedTdLow, CoilLimits.SoundTdHigh, CoilLimits.TdScatter),
+        AtMost(BoxOverSetpoint, RoomLimits.StillPulling, RoomLimits.RoomScatter).Neutral(),
         AtLeast(CompressorEfficiency, CompressorLimits.SoundWorkLow, CompressorLimits.WorkScatter));
 }

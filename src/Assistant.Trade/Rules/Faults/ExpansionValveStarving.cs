@@ -17,6 +17,7 @@ internal static class ExpansionValveStarving
         [FactCatalogue.SightGlass, FactCatalogue.SuctionLineTemperatureAtBulb, FactCatalogue.DrierInletTemperature],
         AtLeast(SuperheatExcess, SuperheatLimits.Starved, SuperheatLimits.HungryScatter).Proving(),
         Sees(SightGlass, Weights.GlassDecides, Clear).Proving(),
+        AtLeast(HighSideOverAmbient, -StandingLimits.RestingNearAmbient, StandingLimits.Scatter).Neutral(),
         AtLeast(TdShare, CoilLimits.HungryTd, CoilLimits.FaultyTdScatter),
         AtMost(ValveDemand, CoilLimits.EnoughPressure, CoilLimits.DemandScatter),
         Between(Subcooling, SubcoolingLimits.LiquidAtValve, SubcoolingLimits.UsualHigh, SubcoolingLimits.Scatter),

@@ -20,6 +20,7 @@ internal static class LiquidLineRestriction
         AtLeast(DrierDrop, LiquidLineLimits.BlockedDrier, LiquidLineLimits.BlockedDrierScatter).Proving(),
         AtLeast(LiquidLineDrop, LiquidLineLimits.LineLoss, LiquidLineLimits.LineScatter),
         Sees(SightGlass, Weights.GlassSpeaks, Flashing, Empty),
+        AtLeast(HighSideOverAmbient, -StandingLimits.RestingNearAmbient, StandingLimits.Scatter).Neutral(),
         AtLeast(TdShare, CoilLimits.HungryTd, CoilLimits.FaultyTdScatter),
         AtMost(ValveDemand, CoilLimits.RestrictedDemand, CoilLimits.DemandScatter),
         Sees(CoilIce, Weights.Ice, NoIce, LightIce, DistributorEnd));

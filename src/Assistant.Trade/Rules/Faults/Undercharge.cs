@@ -21,6 +21,7 @@ internal static class Undercharge
         Between(HeadExcess, HeadLimits.ShortOfChargeLow, HeadLimits.NotOver, HeadLimits.Scatter),
         AtLeast(HeadOverSetting, HeadLimits.ShortOfChargeLow, HeadLimits.ColdScatter),
         AtLeast(ColdSplitExcess, HeadLimits.ShortFloodedSplit, HeadLimits.ColdScatter),
+        AtLeast(HighSideOverAmbient, -StandingLimits.RestingNearAmbient, StandingLimits.Scatter).Neutral(),
         AtLeast(TdShare, CoilLimits.ShortOfChargeTd, CoilLimits.FaultyTdScatter),
         AtMost(ValveDemand, CoilLimits.ShortOfChargeDemand, CoilLimits.DemandScatter),
         Sees(CoilIce, Weights.Ice, NoIce, LightIce, DistributorEnd))

@@ -39,6 +39,15 @@ internal static class Screening
             said[(int)Witness.HighSideAtRest] = double.NaN;
         }
 
+        // A vacuum is nobody's slip: a plant that is shut off pulls itself down as far as its compressor can.
+        foreach (var gauge in (ReadOnlySpan<Witness>)[Witness.Suction, Witness.Evaporator])
+        {
+            if (facts.Find(Testimony.Facts[(int)gauge]) is Reading reading && reading.Unit == UnitOfMeasure.InchesOfMercuryVacuum)
+            {
+                said[(int)gauge] = double.NaN;
+            }
+        }
+
         Span<int> quarrels = stackalloc int[said.Length];
         while (Count(said, running, quarrels))
         {

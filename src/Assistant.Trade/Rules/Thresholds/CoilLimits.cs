@@ -41,7 +41,7 @@ internal static class CoilLimits
     public static Share OverfedTdLow { get; } = new(0.8);
 
     /// <summary>Under a large load: 0.8 to 1.5.</summary>
-    public static Share LoadedTdLow { get; } = new(0.8);
+    public static Share LoadedTdLow { get; } = new(0.68);
     public static Share LoadedTdHigh { get; } = new(1.5);
 
     /// <summary>Nothing let through: twice the usual and more.</summary>

@@ -5,15 +5,16 @@ namespace Assistant.Trade.Rules.Thresholds;
 /// <summary>The room and its control.</summary>
 internal static class RoomLimits
 {
-    /// <summary>A room under a fault of another kind stands no more than 9 degF over its setpoint while the plant still pulls: common practice.</summary>
+    /// <summary>A flooded coil is a good coil: it holds the room within 9 degF of its setpoint. Common practice.</summary>
     public static TemperatureDifference StillPulling { get; } = new(5);
 
     /// <summary>A sound plant keeps it within 6.3 degF, a differential and a delivery counted: common practice.</summary>
     public static TemperatureDifference SoundOver { get; } = new(3.5);
     public static TemperatureDifference SoundScatter { get; } = new(0.8);
 
-    /// <summary>A slack compressor loses the room slowly: up to 14 degF over. Common practice.</summary>
-    public static TemperatureDifference SlackOver { get; } = new(8);
+    /// <summary>A fault that takes the cooling away lets the room become as warm as the hours since allow; 22 degF over it is rather that nothing cools at all. Common practice.</summary>
+    public static TemperatureDifference AnyWarmth { get; } = new(12);
+    public static TemperatureDifference WarmthScatter { get; } = new(3);
 
     /// <summary>A load the plant can not carry shows in the room: 4.5 degF over. Common practice.</summary>
     public static TemperatureDifference LoadedOver { get; } = new(2.5);
