@@ -51,11 +51,17 @@ internal static class Screening
         Span<int> quarrels = stackalloc int[said.Length];
         while (Count(said, running, quarrels))
         {
-            foreach (var witness in Culprits(said, running, quarrels, facts, refrigerant))
+            // What each of them is charged with is told before any is put aside: without its opponent every reading would fit.
+            var culprits = Culprits(said, running, quarrels, facts, refrigerant);
+            foreach (var witness in culprits)
             {
                 var reading = (Reading)facts.Find(Testimony.Facts[witness])!;
                 found = found.Add(new(reading, Why(witness, reading, said, running, facts, refrigerant)));
-                facts = facts.Without(reading.Fact);
+            }
+
+            foreach (var witness in culprits)
+            {
+                facts = facts.Without(Testimony.Facts[witness]);
                 said[witness] = double.NaN;
             }
         }
