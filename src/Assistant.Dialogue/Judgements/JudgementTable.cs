@@ -9,6 +9,8 @@ public static class JudgementTable
     {
         new VacuumDepthJudgement(),
         new VacuumDecayJudgement(),
+        new TestPressureJudgement(),
+        new NitrogenHoldJudgement(),
     }.ToFrozenDictionary(j => j.Name, StringComparer.Ordinal);
 
     public static IEnumerable<Judgement> All => ByName.Values.OrderBy(j => j.Name, StringComparer.Ordinal);

@@ -23,7 +23,7 @@ internal sealed partial class Commands(PhraseBook book, ShortWords words, WalkLi
                 guide.TellWhy(draft);
                 break;
             case "skip":
-                guide.Skip(draft);
+                guide.Steps.Skip(draft);
                 break;
             case "undo":
                 undoer.Undo(draft);
@@ -32,7 +32,7 @@ internal sealed partial class Commands(PhraseBook book, ShortWords words, WalkLi
                 guide.Switch.Go(draft, walk);
                 break;
             case "status":
-                StatusTeller.Status(draft, guide.Leader(draft.State), guide.Titles(draft.State));
+                StatusTeller.Status(draft, guide.Stand.Leader(draft.State), guide.Stand.Titles(draft.State));
                 break;
             case "report":
                 status.Report(draft);
@@ -48,13 +48,13 @@ internal sealed partial class Commands(PhraseBook book, ShortWords words, WalkLi
                 draft.Say("command.help");
                 break;
             case "done":
-                guide.Done(draft);
+                guide.Steps.Done(draft);
                 break;
             case "handover":
                 var to = Name().Match(text) is { Success: true } match ? match.Groups["name"].Value : book.Say("command.handover-somebody", draft.State.Units).Full;
                 draft.Emit(new HandedOver(to) { At = draft.At, By = draft.By });
                 draft.Say("command.handed-over", ("person", to));
-                draft.Say(handover.Tell(draft.State, guide.Leader(draft.State)));
+                draft.Say(handover.Tell(draft.State, guide.Stand.Leader(draft.State)));
                 break;
             case "more":
                 guide.TellMore(draft);

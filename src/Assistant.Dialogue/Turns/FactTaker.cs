@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Visits;
+using Assistant.Dialogue.Walks;
 using Assistant.Trade.Facts;
 using Assistant.Trade.Rules;
 
@@ -10,7 +11,8 @@ namespace Assistant.Dialogue.Turns;
 internal sealed class FactTaker(PhraseBook book, Assess assess)
 {
     /// <summary>Takes the values, acknowledges each, and gives what the rules make of the facts now.</summary>
-    public Assessment Take(TurnDraft draft, IEnumerable<FactValue> heard)
+    /// <param name="at">The stop they were said at: what it reads anew corrects nothing, and what it judges is named by the judgement.</param>
+    public Assessment Take(TurnDraft draft, IEnumerable<FactValue> heard, WalkStop at)
     {
         // A fact named twice counts once, the later value.
         var values = heard.GroupBy(v => v.Fact).Select(g => g.Last()).ToImmutableArray();
@@ -27,7 +29,11 @@ internal sealed class FactTaker(PhraseBook book, Assess assess)
             else
             {
                 Emit(draft, value);
-                Acknowledge(draft, value, before.Facts.Find(value.Fact));
+                var isAnew = at.Repeats && at.Asks == value.Fact;
+                if (!isAnew || at.Judgement is null)
+                {
+                    Acknowledge(draft, value, isAnew ? null : before.Facts.Find(value.Fact));
+                }
             }
         }
 

@@ -93,6 +93,11 @@ public sealed class TurnEngine : ITurnEngine
             return Closed(draft, message.Text);
         }
 
+        if (state.IsPaused && Paused(draft, message.Text) is { } waiting)
+        {
+            return waiting;
+        }
+
         if ((Pending(draft, plain) ?? Offer(draft, plain) ?? Choose(draft, plain, isWhole: true) ?? Step(draft, plain)) is { } settled)
         {
             return settled;
@@ -104,7 +109,7 @@ public sealed class TurnEngine : ITurnEngine
             return guide.Finish(draft, null);
         }
 
-        var context = new UnderstandingContext(Expected(state) ?? guide.NextFact(state), state.Units);
+        var context = new UnderstandingContext(Expected(state) ?? guide.Stand.NextFact(state), state.Units);
         var understood = understand(message.Text, context);
         if (state.Clarification is { } open && understood.Intent is not (Intent.Command or Intent.Question) && !Clarifier.IsWhole(understood))
         {
@@ -117,11 +122,6 @@ public sealed class TurnEngine : ITurnEngine
             understood = Understood.Unknown;
         }
 
-        if (state.IsPaused && !(understood.Intent == Intent.Command && understood.Command is "resume" or "pause"))
-        {
-            draft.Emit(new VisitResumed { At = draft.At, By = draft.By });
-        }
-
         return understood.Intent switch
         {
             Intent.Command => commands.Obey(draft, understood.Command!, message.Text, understood.Walk),
@@ -131,10 +131,29 @@ public sealed class TurnEngine : ITurnEngine
         };
     }
 
+    // A pause ends with the next thing said, but for an emergency: that waits until it is told to go on.
+    private Turn? Paused(TurnDraft draft, string text)
+    {
+        var understood = understand(text, new(null, draft.State.Units));
+        if (understood is { Intent: Intent.Command, Command: "resume" or "pause" or "handover" or "report" or "status" })
+        {
+            return commands.Obey(draft, understood.Command, text);
+        }
+
+        if (draft.State.IsEmergency)
+        {
+            draft.Say("emergency.after");
+            return guide.Finish(draft, null);
+        }
+
+        draft.Emit(new VisitResumed { At = draft.At, By = draft.By });
+        return null;
+    }
+
     private Turn TakeAnswer(TurnDraft draft, Understood understood, InboundMessage message)
     {
         IEnumerable<FactValue> values = [.. understood.Readings, .. understood.Observations];
-        var assessment = values.Any() ? taker.Take(draft, values) : null;
+        var assessment = values.Any() ? taker.Take(draft, values, guide.Stand.Stop(draft.State)) : null;
         if (understood.Clarify is not null)
         {
             draft.Emit(Clarifier.Event(understood, new(message.Text, message.Person, message.At), Expected(draft.State)?.Name));
@@ -151,7 +170,7 @@ public sealed class TurnEngine : ITurnEngine
     {
         // "30 psi suction, what is the superheat": what is stated in the same breath is taken first.
         IEnumerable<FactValue> stated = [.. question.Readings, .. question.Observations];
-        var assessment = stated.Any() ? taker.Take(draft, stated) : null;
+        var assessment = stated.Any() ? taker.Take(draft, stated, guide.Stand.Stop(draft.State)) : null;
         Tell(draft, question);
         return guide.Finish(draft, assessment);
     }
@@ -202,7 +221,7 @@ public sealed class TurnEngine : ITurnEngine
     // A yes to the walk that is offered begins it, a no or "later" leaves it; null where the message is something else.
     private Turn? Offer(TurnDraft draft, string plain)
     {
-        var offered = draft.State.Offered ?? guide.Through(draft.State);
+        var offered = draft.State.Offered ?? guide.Stand.Through(draft.State);
         if (offered is not null && words.IsYes(plain))
         {
             guide.Switch.Go(draft, offered);
@@ -221,11 +240,11 @@ public sealed class TurnEngine : ITurnEngine
 
     // An option of the stop that chooses; null where the message names none.
     private Turn? Choose(TurnDraft draft, string plain, bool isWhole) =>
-        guide.Choose(draft, plain, p => words.IsYes(p) ? "yes" : words.IsNo(p) ? "no" : p, isWhole) ? guide.Finish(draft, null) : null;
+        guide.Steps.Choose(draft, plain, p => words.IsYes(p) ? "yes" : words.IsNo(p) ? "no" : p, isWhole) ? guide.Finish(draft, null) : null;
 
     // "ok" at a step and "later" at a repair are the dialogue's own business; null where the message is something else.
     private Turn? Step(TurnDraft draft, string plain) =>
-        guide.IsAtStep(draft.State) && (words.IsConfirm(plain) || words.IsLater(plain))
+        guide.Stand.IsAtStep(draft.State) && (words.IsConfirm(plain) || words.IsLater(plain))
             ? commands.Obey(draft, words.IsLater(plain) ? "skip" : "done", plain)
             : null;
 
@@ -239,7 +258,7 @@ public sealed class TurnEngine : ITurnEngine
 
         if (expected is not null && Choice(expected, plain) is { } choice)
         {
-            return guide.Finish(draft, taker.Take(draft, [new Observation(expected, choice)]));
+            return guide.Finish(draft, taker.Take(draft, [new Observation(expected, choice)], guide.Stand.Stop(draft.State)));
         }
 
         // The opening words of a visit ("cold room is warm") need no answer but the first question.

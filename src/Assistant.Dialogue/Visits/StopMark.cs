@@ -25,5 +25,5 @@ public enum StopMarkKind
 /// <summary>One thing that happened at a stop.</summary>
 /// <param name="Number">The event that says so.</param>
 /// <param name="Word">The option chosen, or the outcome judged; otherwise null.</param>
-/// <param name="Since">The number of the last message before it: what was said later was said at the stop or beyond it.</param>
+/// <param name="Since">The last message before it, or the event that had the stop passed anew where that is later: what came after may answer it.</param>
 public sealed record StopMark(int Number, string Stop, StopMarkKind Kind, string? Word, int Since);

@@ -113,7 +113,12 @@ public sealed record FaultMended(string Fault, ImmutableArray<string> Outdates) 
 /// <summary>A caution was said to a person at a place.</summary>
 public sealed record CautionGiven(string Caution, string Place) : VisitEvent;
 
-public sealed record VisitPaused : VisitEvent;
+public sealed record VisitPaused : VisitEvent
+{
+    /// <summary>True where somebody is in danger: the call then goes on only when it is told to.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public bool IsEmergency { get; init; }
+}
 
 public sealed record VisitResumed : VisitEvent;
 

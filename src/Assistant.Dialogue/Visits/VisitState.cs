@@ -65,6 +65,9 @@ public sealed record VisitState
 
     public bool IsPaused { get; init; }
 
+    /// <summary>True while somebody is in danger: the call goes on only when it is told to.</summary>
+    public bool IsEmergency { get; init; }
+
     /// <summary>How the visit was closed, or null while it is open.</summary>
     public string? Outcome { get; init; }
 

@@ -30,7 +30,7 @@ internal static class WalkFold
         state.Offered is null ? state.Offers : state.Offers.Add((number, null));
 
     private static VisitState Mark(VisitState state, string walk, string stop, StopMarkKind kind, string? word, int number, Func<WalkRun, WalkRun>? also = null) =>
-        Change(state, walk, number, run => (also?.Invoke(run) ?? run).With(new(number, stop, kind, word, state.LastMessage)));
+        Change(state, walk, number, run => (also?.Invoke(run) ?? run).With(new(number, stop, kind, word, Math.Max(state.LastMessage, run.ReopenedBy(stop)))));
 
     private static VisitState Change(VisitState state, string walk, int number, Func<WalkRun, WalkRun> change) =>
         state with { Runs = state.Runs.Change(walk, number, change) };

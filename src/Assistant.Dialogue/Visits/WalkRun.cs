@@ -30,6 +30,20 @@ public sealed record WalkRun(string Walk, int StartedBy)
     /// <summary>The last time the walk came to the stop on this passage, or null.</summary>
     public StopMark? Reached(string stop) => After(stop, StopMarkKind.Reached);
 
+    /// <summary>The event that last had the stop passed anew; 0 where none did.</summary>
+    public int ReopenedBy(string stop)
+    {
+        for (var i = Marks.Length - 1; i >= 0; i--)
+        {
+            if (Marks[i].Stop == stop && Marks[i].Kind == StopMarkKind.Reopened)
+            {
+                return Marks[i].Number;
+            }
+        }
+
+        return 0;
+    }
+
     /// <summary>The stops left out, with the event that did so.</summary>
     public IEnumerable<StopMark> Skipped => Standing(StopMarkKind.Skipped);
 

@@ -42,9 +42,9 @@ public sealed class WalkMachine
                 }
 
                 var branch = TakenBranch(stop, view);
-                if (branch is { IsBack: true } && cursor.Back(view))
+                if (branch is { IsBack: true } && cursor.LeadsBack(view))
                 {
-                    (cursor.State, back) = (stop.Name, branch);
+                    back = branch;
                     break;
                 }
 
@@ -163,8 +163,8 @@ public sealed class WalkMachine
         /// <summary>Goes to the stop that acts where a fault is established; false where it stays.</summary>
         public bool Act(WalkView view) => Moves(established, view);
 
-        /// <summary>Goes back where the way from the stop leads back; false where it stays.</summary>
-        public bool Back(WalkView view) => Moves(back, view);
+        /// <summary>True where the way from the stop leads back; who leads the walk passes the stops anew.</summary>
+        public bool LeadsBack(WalkView view) => Machine.CanFire(back, view);
 
         private bool Moves(StateMachine<string, Trigger>.TriggerWithParameters<WalkView> trigger, WalkView view)
         {
@@ -202,6 +202,10 @@ public sealed class WalkMachine
                     if (stop.Next.Length == 1)
                     {
                         state.PermitIf(next, branch.Go, done);
+                    }
+                    else if (branch.Go == stop.Name)
+                    {
+                        state.PermitReentryIf(back, done, Guard(view => ReferenceEquals(TakenBranch(stop, view), branch), branch.When?.ToString() ?? "otherwise"));
                     }
                     else
                     {

@@ -58,7 +58,7 @@ public sealed record WalkView(WalkDefinition Walk, VisitState Visit, Assessment 
 
         var run = Run;
         var reached = run.Reached(stop.Name);
-        var since = reached?.Since ?? Visit.LastMessage;
+        var since = reached?.Since ?? Math.Max(Visit.LastMessage, run.ReopenedBy(stop.Name));
         // Once the walk has come on to another stop, what is volunteered belongs there.
         var left = reached is null ? int.MaxValue : run.Marks.FirstOrDefault(m => m.Kind == StopMarkKind.Reached && m.Number > reached.Number && m.Stop != stop.Name)?.Number ?? int.MaxValue;
         var found = entries.FindLast(e => e.Value is not null && e.Number > since && (e.Stop == stop.Name || (e.Stop is null && e.Number < left)));
@@ -87,7 +87,7 @@ public sealed record WalkView(WalkDefinition Walk, VisitState Visit, Assessment 
     public Judged Judge(WalkStop stop)
     {
         var (judgement, _, since) = stop.Judgement!;
-        var begun = Run.Marks.LastOrDefault(m => m.Stop == stop.Name && m.Kind == StopMarkKind.Reopened)?.Number ?? Run.StartedBy;
+        var begun = Math.Max(Run.StartedBy, Run.ReopenedBy(stop.Name));
         return judgement.Judge(new(Visit, since is null ? begun : Run.Reached(since)?.Number ?? begun, Now));
     }
 }

@@ -1,0 +1,91 @@
+using Assistant.Dialogue.Visits;
+using Assistant.Dialogue.Walks;
+using Assistant.Trade;
+using Assistant.Trade.Rules;
+
+namespace Assistant.Dialogue.Turns;
+
+/// <summary>Takes the words that answer a stop without a fact: an option, "done", "skip".</summary>
+internal sealed class StepTaker(WalkStand stand, WalkSwitch walks, VerdictTeller verdicts, Closing closing, Assess assess)
+{
+    /// <summary>Takes an option of the stop that chooses; false where the message names none.</summary>
+    /// <param name="isWhole">True to take the whole message only.</param>
+    public bool Choose(TurnDraft draft, string plain, Func<string, string> also, bool isWhole)
+    {
+        var stop = stand.Stop(draft.State);
+        if (stop.Choice is not { } choice || (choice.Find(plain, isWhole) ?? choice.Find(also(plain), isWhole: true)) is not { } option)
+        {
+            return false;
+        }
+
+        draft.Emit(new StopChosen(stand.Walk(draft.State).Name, stop.Name, choice.Name, option) { At = draft.At, By = draft.By });
+        draft.Say("taken.chosen", ("option", option));
+        return true;
+    }
+
+    public void Skip(TurnDraft draft)
+    {
+        var (state, stop) = (draft.State, stand.Stop(draft.State));
+        if (state.Questioned.Values.MinBy(q => q.Number) is { } questioned)
+        {
+            draft.Emit(new EventWithdrawn(questioned.Number) { At = draft.At, By = draft.By });
+        }
+
+        if (state.Offered is not null)
+        {
+            WalkSwitch.Decline(draft);
+            return;
+        }
+
+        if (stop.IsRequired)
+        {
+            draft.Say("command.skip-refused");
+            draft.Say(stop.Why);
+            return;
+        }
+
+        if (stop.Kind == StopKind.Acts && stand.Leader(state) is { Code: not FaultCode.NoFault } open)
+        {
+            closing.FollowUp(draft, open);
+        }
+        else
+        {
+            draft.Say("command.skipped");
+        }
+
+        draft.Emit(new StopSkipped(stand.Walk(state).Name, stop.Name) { At = draft.At, By = draft.By });
+    }
+
+    /// <summary>"done": at a step it is confirmed, at a repair the fault is put right; anywhere else a walk begun from another is left, and the visit ends early.</summary>
+    public void Done(TurnDraft draft)
+    {
+        var stop = stand.Stop(draft.State);
+        var leader = stop.Kind == StopKind.Confirms ? null : stand.Leader(draft.State);
+        if (stop.Kind == StopKind.Acts && leader is not null && stand.Walk(draft.State).Action(leader.Code).Outdates is { IsEmpty: false } outdates)
+        {
+            draft.Emit(new FaultMended(Codes.Of(leader.Code), outdates) { At = draft.At, By = draft.By });
+            Reopen(draft);
+            draft.Say("taken.mended", ("fault", "fault." + Codes.Of(leader.Code)));
+        }
+        else if (stop.Kind is StopKind.Confirms or StopKind.Acts)
+        {
+            draft.Emit(new StopConfirmed(stand.Walk(draft.State).Name, stop.Name) { At = draft.At, By = draft.By });
+            draft.Say("taken.confirmed");
+        }
+        else if (stand.Walk(draft.State) == stand.Library.Opening || !walks.Leave(draft))
+        {
+            draft.Say("close.early");
+            verdicts.TellAll(draft, assess(draft.State.Facts));
+            closing.Close(draft, leader);
+        }
+    }
+
+    // What was left out on the way to one fault is open again for the next.
+    private void Reopen(TurnDraft draft)
+    {
+        foreach (var mark in draft.State.Skipped.Where(m => stand.Walk(draft.State).Find(m.Stop) is { Kind: StopKind.Proves or StopKind.Acts }).ToList())
+        {
+            draft.Emit(new EventWithdrawn(mark.Number) { At = draft.At, By = draft.By });
+        }
+    }
+}
