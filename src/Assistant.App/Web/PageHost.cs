@@ -34,6 +34,7 @@ internal static class PageHost
         builder.Services.AddSingleton(demo);
         builder.Services.AddSingleton<VisitDesk>();
         builder.Services.AddSingleton<VisitViews>();
+        builder.Services.AddHostedService<AlertWatch>();
         builder.Services.AddColdwalkBot(bot);
 
         var app = builder.Build();

@@ -20,6 +20,7 @@ internal sealed class Closing(PhraseBook book, WalkDefinition walk)
             FollowUp(draft, open);
         }
 
+        Reminders.End(draft);
         draft.Emit(new WalkFinished(walk.Name) { At = draft.At, By = draft.By });
         draft.Emit(new VisitClosed(Outcome(draft.State, open).Full) { At = draft.At, By = draft.By });
         draft.Say("close.done");

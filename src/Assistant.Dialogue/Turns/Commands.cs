@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Assistant.Dialogue.Replies;
+using Assistant.Dialogue.Understanding;
 using Assistant.Dialogue.Visits;
 using Assistant.Dialogue.Walks;
 
@@ -9,11 +10,12 @@ namespace Assistant.Dialogue.Turns;
 internal sealed partial class Commands(PhraseBook book, ShortWords words, WalkLibrary library, WalkGuide guide)
 {
     private readonly Undoer undoer = new(book, library);
+    private readonly Reminders reminders = new(book, guide.Stand);
     private readonly HandoverTeller handover = new(book);
     private readonly StatusTeller status = new(book);
 
-    /// <param name="walk">The walk that "begin" names, otherwise null.</param>
-    public Turn Obey(TurnDraft draft, string command, string text, string? walk = null)
+    /// <param name="understood">What "begin" and "remind" bring with them, or null.</param>
+    public Turn Obey(TurnDraft draft, string command, string text, Understood? understood = null)
     {
         switch (command)
         {
@@ -28,7 +30,10 @@ internal sealed partial class Commands(PhraseBook book, ShortWords words, WalkLi
             case "undo":
                 undoer.Undo(draft);
                 break;
-            case "begin" when walk is not null:
+            case "remind" when understood?.Reminding is { } wish:
+                reminders.Set(draft, wish);
+                break;
+            case "begin" when understood?.Walk is { } walk:
                 guide.Switch.Go(draft, walk);
                 break;
             case "status":

@@ -7,19 +7,20 @@ namespace Assistant.Dialogue.Turns;
 /// <summary>The few words the dialogue itself listens for: a yes or no to its own question, "ok" at a step, "later", an emergency.</summary>
 public sealed class ShortWords
 {
-    private static readonly string[] Lists = ["yes", "no", "confirm", "later", "resume", "emergency"];
+    private static readonly string[] Lists = ["yes", "no", "confirm", "later", "resume", "well", "emergency"];
 
     private readonly FrozenSet<string> yes;
     private readonly FrozenSet<string> no;
     private readonly FrozenSet<string> confirm;
     private readonly FrozenSet<string> later;
     private readonly FrozenSet<string> resume;
+    private readonly FrozenSet<string> well;
     private readonly string[] emergency;
 
     private ShortWords(Dictionary<string, string[]> lists)
     {
         (yes, no, confirm) = (Whole(lists["yes"]), Whole(lists["no"]), Whole(lists["confirm"]));
-        (later, resume) = (Whole(lists["later"]), Whole(lists["resume"]));
+        (later, resume, well) = (Whole(lists["later"]), Whole(lists["resume"]), Whole(lists["well"]));
         emergency = [.. lists["emergency"].Select(e => $" {e} ")];
     }
 
@@ -75,6 +76,9 @@ public sealed class ShortWords
 
     /// <summary>True for a word that leads back to the walk that was left.</summary>
     public bool IsResume(string plain) => resume.Contains(plain);
+
+    /// <summary>True for an answer to "are you all right?".</summary>
+    public bool IsWell(string plain) => yes.Contains(plain) || well.Contains(plain);
 
     public bool IsEmergency(string plain)
     {

@@ -21,6 +21,7 @@ public sealed class TurnEngine : ITurnEngine
     private readonly FactTaker taker;
     private readonly Commands commands;
     private readonly WalkGuide guide;
+    private readonly OwnWords own;
     private readonly HandoverTeller handover;
     private readonly Landing landing;
 
@@ -31,6 +32,7 @@ public sealed class TurnEngine : ITurnEngine
         taker = new(book, assess);
         guide = new(book, walks, taker, assess);
         commands = new(book, words, walks, guide);
+        own = new(words, understand, taker, commands, guide);
         handover = new(book);
         landing = new(book, guide);
     }
@@ -82,6 +84,7 @@ public sealed class TurnEngine : ITurnEngine
     {
         var draft = new TurnDraft(book, state, message.Person, message.At);
         draft.Emit(new MessageHeard(message.MessageId, message.Channel, message.Text) { At = message.At, By = message.Person });
+        var wasAsked = Reminders.Heard(draft);
         var plain = ShortWords.Plain(message.Text);
         if (words.IsEmergency(plain))
         {
@@ -93,12 +96,13 @@ public sealed class TurnEngine : ITurnEngine
             return Closed(draft, message.Text);
         }
 
-        if (state.IsPaused && Paused(draft, message.Text) is { } waiting)
+        if (wasAsked && words.IsWell(plain))
         {
-            return waiting;
+            draft.Say("check-in.heard");
+            return guide.Finish(draft, null);
         }
 
-        if ((Pending(draft, plain) ?? Offer(draft, plain) ?? Choose(draft, plain, isWhole: true) ?? Step(draft, plain)) is { } settled)
+        if (own.Take(draft, message.Text, plain) is { } settled)
         {
             return settled;
         }
@@ -124,30 +128,11 @@ public sealed class TurnEngine : ITurnEngine
 
         return understood.Intent switch
         {
-            Intent.Command => commands.Obey(draft, understood.Command!, message.Text, understood.Walk),
+            Intent.Command => commands.Obey(draft, understood.Command!, message.Text, understood),
             Intent.Question => Answer(draft, understood),
             Intent.Answer => TakeAnswer(draft, understood, message),
             _ => Guess(draft, plain, context.Expected, isFirst: state.LastMessage == 0),
         };
-    }
-
-    // A pause ends with the next thing said, but for an emergency: that waits until it is told to go on.
-    private Turn? Paused(TurnDraft draft, string text)
-    {
-        var understood = understand(text, new(null, draft.State.Units));
-        if (understood is { Intent: Intent.Command, Command: "resume" or "pause" or "handover" or "report" or "status" })
-        {
-            return commands.Obey(draft, understood.Command, text);
-        }
-
-        if (draft.State.IsEmergency)
-        {
-            draft.Say("emergency.after");
-            return guide.Finish(draft, null);
-        }
-
-        draft.Emit(new VisitResumed { At = draft.At, By = draft.By });
-        return null;
     }
 
     private Turn TakeAnswer(TurnDraft draft, Understood understood, InboundMessage message)
@@ -195,63 +180,10 @@ public sealed class TurnEngine : ITurnEngine
         }
     }
 
-    // A yes or no to a questioned value; null where the message is something else.
-    private Turn? Pending(TurnDraft draft, string plain)
-    {
-        if (draft.State.Questioned.Values.MinBy(q => q.Number) is not { } questioned)
-        {
-            return null;
-        }
-
-        if (words.IsYes(plain))
-        {
-            return guide.Finish(draft, taker.Confirm(draft, questioned));
-        }
-
-        if (words.IsNo(plain))
-        {
-            draft.Emit(new EventWithdrawn(questioned.Number) { At = draft.At, By = draft.By });
-            draft.Say("question.dropped");
-            return guide.Finish(draft, null);
-        }
-
-        return null;
-    }
-
-    // A yes to the walk that is offered begins it, a no or "later" leaves it; null where the message is something else.
-    private Turn? Offer(TurnDraft draft, string plain)
-    {
-        var offered = draft.State.Offered ?? guide.Stand.Through(draft.State);
-        if (offered is not null && words.IsYes(plain))
-        {
-            guide.Switch.Go(draft, offered);
-            return guide.Finish(draft, null);
-        }
-
-        if (draft.State.Offered is not null && (words.IsNo(plain) || words.IsLater(plain)))
-        {
-            WalkSwitch.Decline(draft);
-            draft.Say("walk.declined");
-            return guide.Finish(draft, null);
-        }
-
-        return null;
-    }
-
-    // An option of the stop that chooses; null where the message names none.
-    private Turn? Choose(TurnDraft draft, string plain, bool isWhole) =>
-        guide.Steps.Choose(draft, plain, p => words.IsYes(p) ? "yes" : words.IsNo(p) ? "no" : p, isWhole) ? guide.Finish(draft, null) : null;
-
-    // "ok" at a step and "later" at a repair are the dialogue's own business; null where the message is something else.
-    private Turn? Step(TurnDraft draft, string plain) =>
-        guide.Stand.IsAtStep(draft.State) && (words.IsConfirm(plain) || words.IsLater(plain))
-            ? commands.Obey(draft, words.IsLater(plain) ? "skip" : "done", plain)
-            : null;
-
     // What the understanding leaves alone: a choice said as it is written.
     private Turn Guess(TurnDraft draft, string plain, Fact? expected, bool isFirst)
     {
-        if (Choose(draft, plain, isWhole: false) is { } chosen)
+        if (own.Choose(draft, plain, isWhole: false) is { } chosen)
         {
             return chosen;
         }

@@ -13,6 +13,7 @@ public sealed class Understander
     private readonly CommandReader commands;
     private readonly QuestionReader questions;
     private readonly AnswerReader answers;
+    private readonly ReminderReader reminders;
 
     public Understander(Lexicon lexicon)
     {
@@ -20,6 +21,7 @@ public sealed class Understander
         commands = new(lexicon);
         questions = new(lexicon);
         answers = new(lexicon);
+        reminders = new(lexicon);
     }
 
     /// <summary>What a message says in the light of what was just asked and of the site's units. What it leaves open is said in <see cref="Understood.Clarify"/>.</summary>
@@ -36,6 +38,11 @@ public sealed class Understander
             return lexicon.Commands.Walks.TryGetValue(command, out var walk)
                 ? Understood.Unknown with { Intent = Intent.Command, Command = CommandsPart.Begin, Walk = walk }
                 : Understood.Unknown with { Intent = Intent.Command, Command = command };
+        }
+
+        if (reminders.Read(message) is { } reminding)
+        {
+            return Understood.Unknown with { Intent = Intent.Command, Command = "remind", Reminding = reminding };
         }
 
         if (questions.Find(message, context.Expected) is not { } question)

@@ -23,5 +23,8 @@ public sealed record Understood(
     /// <summary>What stands in the message beside what was taken, as it was written: a number that nothing names, in a list an unknown word.</summary>
     public ImmutableArray<string> Unheard { get; init; } = [];
 
+    /// <summary>What the command "remind" wants done later, otherwise null.</summary>
+    public Reminding? Reminding { get; init; }
+
     public static Understood Unknown { get; } = new(Intent.Unknown, null, null, [], [], null, QuestionArguments.None);
 }

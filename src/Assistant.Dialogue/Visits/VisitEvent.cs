@@ -41,6 +41,8 @@ namespace Assistant.Dialogue.Visits;
 [JsonDerivedType(typeof(StopChosen), "stop-chosen")]
 [JsonDerivedType(typeof(StopsReopened), "stops-reopened")]
 [JsonDerivedType(typeof(JudgementGiven), "judgement-given")]
+[JsonDerivedType(typeof(CheckInExpected), "check-in-expected")]
+[JsonDerivedType(typeof(CheckInEnded), "check-in-ended")]
 public abstract record VisitEvent
 {
     /// <summary>When it happened, by the clock of the one who recorded it.</summary>

@@ -41,6 +41,8 @@ internal static class VisitFold
             LeakFound e => Undoable(next with { Leaks = next.Leaks.Add((number, e.Place)) }, number),
             PersonJoined e => next with { People = next.People.SetItem(e.By, e.Role) },
             PersonLeft e => next with { People = next.People.Remove(e.By) },
+            CheckInExpected e => next with { CheckIn = e with { Number = number } },
+            CheckInEnded => next with { CheckIn = null },
             HandedOver e => next with { HandedTo = e.To },
             VisitClosed e => Undoable(next with { Outcome = e.Outcome, ClosedBy = number }, number),
             _ => WalkFold.Apply(next, happened, number),

@@ -97,6 +97,9 @@ public sealed record VisitState
 
     public ImmutableList<OpenReminder> Reminders { get; init; } = [];
 
+    /// <summary>When the person who works alone is asked next, or null.</summary>
+    public CheckInExpected? CheckIn { get; init; }
+
     public ImmutableList<NotedFollowUp> FollowUps { get; init; } = [];
 
     /// <summary>The faults put right on this visit, with the event that said so.</summary>

@@ -22,6 +22,13 @@ internal static class Projections
                 case ReminderSet reminder:
                     context.Reminders.Add(new() { VisitId = visit.Id, EventNumber = number, Due = reminder.Due });
                     break;
+                case CheckInExpected expected:
+                    await SettleAsync(context, visit.Id, expected.Replaces);
+                    context.Reminders.Add(new() { VisitId = visit.Id, EventNumber = number, Due = expected.Ask });
+                    break;
+                case CheckInEnded ended:
+                    await SettleAsync(context, visit.Id, ended.Last);
+                    break;
                 case FactTaken taken when i >= fromRecord && visit.AssetId is { } assetId && AssetFacts.IsKept(taken):
                     await AssetFacts.CarryAsync(context, assetId, taken, visit.Id, number);
                     break;
@@ -41,6 +48,14 @@ internal static class Projections
         }
     }
 
+    private static async Task SettleAsync(RecordsContext context, string visitId, int number)
+    {
+        if (await context.Reminders.FindAsync(visitId, number) is { } open)
+        {
+            context.Reminders.Remove(open);
+        }
+    }
+
     private static async Task WithdrawAsync(RecordsContext context, VisitRow visit, int number)
     {
         var visitId = visit.Id;
@@ -49,11 +64,7 @@ internal static class Projections
             visit.ClosedAt = null;
         }
 
-        if (await context.Reminders.FindAsync(visitId, number) is { } reminder)
-        {
-            context.Reminders.Remove(reminder);
-        }
-
+        await SettleAsync(context, visitId, number);
         var carried = context.AssetFacts.Local.Where(f => f.VisitId == visitId && f.EventNumber == number)
             .Concat(await context.AssetFacts.Where(f => f.VisitId == visitId && f.EventNumber == number).ToListAsync())
             .Distinct().ToList();

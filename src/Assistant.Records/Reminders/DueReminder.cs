@@ -1,11 +1,17 @@
 using System.Collections.Immutable;
+using Assistant.Dialogue.Visits;
 
 namespace Assistant.Records.Reminders;
 
 /// <summary>A reminder whose time has come.</summary>
 /// <param name="EventNumber">The event that set it.</param>
+/// <param name="CheckIn">The question whether a person who works alone is well, or null.</param>
 /// <param name="Conversations">Where the visit is being talked about now.</param>
-public sealed record DueReminder(string VisitId, int EventNumber, DateTimeOffset Due, string About, ImmutableArray<ConversationAddress> Conversations);
+public sealed record DueReminder(string VisitId, int EventNumber, DateTimeOffset Due, string About, CheckInExpected? CheckIn, ImmutableArray<ConversationAddress> Conversations)
+{
+    /// <summary>True where the question was asked, or could not be, and nobody has said a word since.</summary>
+    public bool IsAlert(DateTimeOffset now) => CheckIn is { } expected && (Due >= expected.Alert || now >= expected.Alert);
+}
 
 /// <summary>A conversation by its channel and the channel's own name for it.</summary>
 public sealed record ConversationAddress(string Channel, string Conversation);

@@ -20,10 +20,10 @@ public sealed class ReminderStore(IRecordsDatabase database)
         foreach (var row in rows)
         {
             var set = await context.Events.AsNoTracking().FirstAsync(e => e.VisitId == row.VisitId && e.Number == row.EventNumber, cancellation);
-            var about = ((ReminderSet)EventJson.Read(set.Kind, set.Body, set.Personal, set.Number)).About;
+            var happened = EventJson.Read(set.Kind, set.Body, set.Personal, set.Number);
             var addresses = await context.Conversations.AsNoTracking().Where(c => c.VisitId == row.VisitId)
                 .Select(c => new ConversationAddress(c.Channel, c.Conversation)).ToListAsync(cancellation);
-            due.Add(new(row.VisitId, row.EventNumber, row.Due, about, [.. addresses]));
+            due.Add(new(row.VisitId, row.EventNumber, row.Due, (happened as ReminderSet)?.About ?? "", happened as CheckInExpected, [.. addresses]));
         }
 
         return due.ToImmutable();
@@ -35,4 +35,14 @@ public sealed class ReminderStore(IRecordsDatabase database)
         await context.Reminders
             .Where(r => r.VisitId == visitId && r.EventNumber == eventNumber && r.DoneAt == null)
             .ExecuteUpdateAsync(set => set.SetProperty(r => r.DoneAt, at), cancellation) == 1);
+
+    /// <summary>The question was asked: the reminder waits for the time at which the contact is alerted.</summary>
+    /// <returns>False where another had asked it already.</returns>
+    public Task<bool> MarkAskedAsync(string visitId, CheckInExpected expected, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(expected);
+        return database.UseAsync(async context => await context.Reminders
+            .Where(r => r.VisitId == visitId && r.EventNumber == expected.Number && r.DoneAt == null && r.Due == expected.Ask)
+            .ExecuteUpdateAsync(set => set.SetProperty(r => r.Due, expected.Alert), cancellation) == 1);
+    }
 }

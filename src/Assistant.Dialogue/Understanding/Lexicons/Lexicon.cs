@@ -23,6 +23,7 @@ public sealed class Lexicon
         Commands = new(file("commands.yaml"), words);
         Questions = new(file("questions.yaml"));
         Filling = new(file("words.yaml"), words);
+        Reminders = new(file("reminders.yaml"));
         Numbers.Read();
         Units.Read();
         Refrigerants.Read();
@@ -37,6 +38,7 @@ public sealed class Lexicon
 
         Questions.Read();
         Filling.Read();
+        Reminders.Read();
         foreach (var (text, word) in Facts.Spelt.Concat(Units.Spelt))
         {
             Spelling.Add(text, word);
@@ -66,6 +68,8 @@ public sealed class Lexicon
     internal QuestionsPart Questions { get; }
 
     internal WordsPart Filling { get; }
+
+    internal RemindersPart Reminders { get; }
 
     internal NumberReader NumberReader { get; }
 

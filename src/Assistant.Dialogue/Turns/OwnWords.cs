@@ -1,0 +1,85 @@
+using Assistant.Dialogue.Understanding;
+using Assistant.Dialogue.Visits;
+
+namespace Assistant.Dialogue.Turns;
+
+/// <summary>What the dialogue itself listens for before anything is understood: the end of a pause, yes and no to its own questions, "ok" at a step.</summary>
+internal sealed class OwnWords(ShortWords words, Understand understand, FactTaker taker, Commands commands, WalkGuide guide)
+{
+    /// <summary>The turn where the message is one of these words, otherwise null.</summary>
+    /// <param name="plain">The message in small letters, without punctuation.</param>
+    public Turn? Take(TurnDraft draft, string text, string plain) =>
+        (draft.State.IsPaused ? Paused(draft, text) : null) ?? Pending(draft, plain) ?? Offer(draft, plain) ?? Choose(draft, plain, isWhole: true) ?? Step(draft, plain);
+
+    // A pause ends with the next thing said, but for an emergency: that waits until it is told to go on.
+    private Turn? Paused(TurnDraft draft, string text)
+    {
+        var understood = understand(text, new(null, draft.State.Units));
+        if (understood is { Intent: Intent.Command, Command: "resume" or "pause" or "handover" or "report" or "status" })
+        {
+            return commands.Obey(draft, understood.Command, text);
+        }
+
+        if (draft.State.IsEmergency)
+        {
+            draft.Say("emergency.after");
+            return guide.Finish(draft, null);
+        }
+
+        draft.Emit(new VisitResumed { At = draft.At, By = draft.By });
+        return null;
+    }
+
+    // A yes or no to a questioned value; null where the message is something else.
+    private Turn? Pending(TurnDraft draft, string plain)
+    {
+        if (draft.State.Questioned.Values.MinBy(q => q.Number) is not { } questioned)
+        {
+            return null;
+        }
+
+        if (words.IsYes(plain))
+        {
+            return guide.Finish(draft, taker.Confirm(draft, questioned));
+        }
+
+        if (words.IsNo(plain))
+        {
+            draft.Emit(new EventWithdrawn(questioned.Number) { At = draft.At, By = draft.By });
+            draft.Say("question.dropped");
+            return guide.Finish(draft, null);
+        }
+
+        return null;
+    }
+
+    // A yes to the walk that is offered begins it, a no or "later" leaves it; null where the message is something else.
+    private Turn? Offer(TurnDraft draft, string plain)
+    {
+        var offered = draft.State.Offered ?? guide.Stand.Through(draft.State);
+        if (offered is not null && words.IsYes(plain))
+        {
+            guide.Switch.Go(draft, offered);
+            return guide.Finish(draft, null);
+        }
+
+        if (draft.State.Offered is not null && (words.IsNo(plain) || words.IsLater(plain)))
+        {
+            WalkSwitch.Decline(draft);
+            draft.Say("walk.declined");
+            return guide.Finish(draft, null);
+        }
+
+        return null;
+    }
+
+    /// <summary>An option of the stop that chooses; null where the message names none.</summary>
+    public Turn? Choose(TurnDraft draft, string plain, bool isWhole) =>
+        guide.Steps.Choose(draft, plain, p => words.IsYes(p) ? "yes" : words.IsNo(p) ? "no" : p, isWhole) ? guide.Finish(draft, null) : null;
+
+    // "ok" at a step and "later" at a repair are the dialogue's own business; null where the message is something else.
+    private Turn? Step(TurnDraft draft, string plain) =>
+        guide.Stand.IsAtStep(draft.State) && (words.IsConfirm(plain) || words.IsLater(plain))
+            ? commands.Obey(draft, words.IsLater(plain) ? "skip" : "done", plain)
+            : null;
+}
