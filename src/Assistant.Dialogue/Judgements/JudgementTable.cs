@@ -11,6 +11,16 @@ public static class JudgementTable
         new VacuumDecayJudgement(),
         new TestPressureJudgement(),
         new NitrogenHoldJudgement(),
+        new LeakPressureJudgement(),
+        new SearchPressureJudgement(),
+        new LeakAreasJudgement(),
+        new LeakListJudgement(),
+        new RepairPlanJudgement(),
+        new SetpointFitJudgement(),
+        new CallDueJudgement(),
+        new DefrostFitJudgement(),
+        new ProductJudgement(),
+        new HeadControlTestJudgement(),
     }.ToFrozenDictionary(j => j.Name, StringComparer.Ordinal);
 
     public static IEnumerable<Judgement> All => ByName.Values.OrderBy(j => j.Name, StringComparer.Ordinal);

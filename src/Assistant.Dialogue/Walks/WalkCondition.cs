@@ -84,6 +84,14 @@ public sealed record WasRead(Fact Fact, string Stop) : WalkCondition
     public override string ToString() => $"{Fact} was read here";
 }
 
+/// <summary><c>found: leak</c>: a leak was said after the walk came to this stop.</summary>
+public sealed record WasLeakFound(string Stop) : WalkCondition
+{
+    public override bool Holds(WalkView view) => view.Run.Reached(Stop) is { } reached && view.Visit.Leaks.Exists(leak => leak.Number > reached.Number);
+
+    public override string ToString() => "a leak was named here";
+}
+
 /// <summary>
 /// <c>chosen: { more-leaks: yes }</c>: the option was chosen. A name of the walk's own counts as chosen in this run; another walk's
 /// as it was chosen last on the visit.

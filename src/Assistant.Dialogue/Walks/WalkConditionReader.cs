@@ -36,6 +36,7 @@ internal sealed class WalkConditionReader(DialogYaml yaml)
                 "skipped" => new WasSkipped(yaml.Text(map, stop, name) ?? ""),
                 "known" => Fact(value, stop, yaml.Text(map, stop, name) ?? "") is { } known ? new IsKnown(known) : null,
                 "read" => Fact(value, stop, yaml.Text(map, stop, name) ?? "") is { } read ? new WasRead(read, stop) : null,
+                "found" => yaml.Text(map, stop, name) == "leak" ? new WasLeakFound(stop) : Broken(stop, value, "found: leak is all that can be found"),
                 "finished" => new WasFinished(yaml.Text(map, stop, name) ?? ""),
                 "chosen" => Named(stop, value, name) is var (choice, options) ? new WasChosen(choice, options) : null,
                 "judged" => value is YamlMappingNode
