@@ -32,5 +32,6 @@ internal static class CommandLine
         ExportCommand.Create(),
         ImportCommand.Create(),
         PeopleCommand.Create(),
+        UndeliveredCommand.Create(),
     };
 }

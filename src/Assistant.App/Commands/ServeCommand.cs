@@ -3,6 +3,8 @@ using System.Net.Sockets;
 using Assistant.App.Demo;
 using Assistant.App.Hosting;
 using Assistant.App.Web;
+using Assistant.Records.People;
+using Assistant.Records.Signing;
 
 namespace Assistant.App.Commands;
 
@@ -32,8 +34,11 @@ internal static class ServeCommand
             throw new CommandFailure($"--port {port}: a port is a number from 0 to 65535.");
         }
 
-        await using var room = await CallRoom.OpenAsync(DataFolder.Open(arguments.GetValue(Data)), new(), cancellation);
-        await using var app = PageHost.Build(room, DemoVisit.Load(), BotEnvironment.Read(), port);
+        var text = TextEnvironment.Read();
+        var data = DataFolder.Open(arguments.GetValue(Data));
+        await using var room = await CallRoom.OpenAsync(data, new(), cancellation);
+        var people = text is null ? null : new PeopleService(room.Log, SigningKey.Open(data.Path), TimeProvider.System);
+        await using var app = PageHost.Build(room, DemoVisit.Load(), BotEnvironment.Read(), port, text, people);
         try
         {
             await app.StartAsync(cancellation);

@@ -3,6 +3,8 @@ using Assistant.App.Demo;
 using Assistant.App.Hosting;
 using Assistant.Channels;
 using Assistant.Channels.Endpoint;
+using Assistant.Channels.Text;
+using Assistant.Records.People;
 using Microsoft.Extensions.FileProviders;
 
 namespace Assistant.App.Web;
@@ -13,7 +15,7 @@ internal static class PageHost
     /// <summary>A phone and a few tabs; a runaway client must not take all memory.</summary>
     private const int MostConnections = 200;
 
-    public static WebApplication Build(CallRoom room, DemoVisit demo, BotSettings bot, int port)
+    public static WebApplication Build(CallRoom room, DemoVisit demo, BotSettings bot, int port, TextSettings? text = null, PeopleService? people = null)
     {
         var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.Logging.ClearProviders().AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Warning)
@@ -36,6 +38,10 @@ internal static class PageHost
         builder.Services.AddSingleton<VisitViews>();
         builder.Services.AddHostedService<AlertWatch>();
         builder.Services.AddColdwalkBot(bot);
+        if (text is not null && people is not null)
+        {
+            builder.Services.AddTextMessages(room, people, text);
+        }
 
         var app = builder.Build();
         app.UsePageErrors();
@@ -47,6 +53,11 @@ internal static class PageHost
         app.MapReports();
         app.MapReportLinks();
         app.MapColdwalkBot();
+        if (text is not null)
+        {
+            app.MapTextMessages();
+        }
+
         return app;
     }
 

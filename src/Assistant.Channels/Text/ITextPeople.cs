@@ -15,6 +15,10 @@ public interface ITextPeople
 
     /// <summary>Binds the number to the person a code was given to.</summary>
     Task<TextEnrolment> EnrolAsync(string number, string text, CancellationToken cancellation);
+
+    /// <summary>Puts the number's person on the open visit of that code.</summary>
+    /// <returns>The visit, or null where there is none that the person may join.</returns>
+    Task<string?> JoinAsync(string number, string code, CancellationToken cancellation);
 }
 
 /// <summary>What became of a text from a number that is not enrolled.</summary>

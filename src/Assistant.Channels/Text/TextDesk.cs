@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Turns;
 using Assistant.Dialogue.Visits;
@@ -13,7 +14,7 @@ namespace Assistant.Channels.Text;
 /// Takes the stored text messages one by one in the order they were sent, and puts the reply to each into the outbox, once. Stopped and
 /// started anywhere it goes on where it was.
 /// </summary>
-public sealed class TextDesk(EventLog log, ConversationService conversations, ITurnEngine engine, PhraseBook book, ITextPeople people, TextSettings settings, TimeProvider clock)
+public sealed partial class TextDesk(EventLog log, ConversationService conversations, ITurnEngine engine, PhraseBook book, ITextPeople people, TextSettings settings, TimeProvider clock)
 {
     /// <summary>A gateway tells the time in whole seconds: what was told within the second was known in it.</summary>
     private static readonly TimeSpan GatewaySecond = TimeSpan.FromMilliseconds(999);
@@ -134,6 +135,10 @@ public sealed class TextDesk(EventLog log, ConversationService conversations, IT
         {
             await PictureAsync(received, cancellation);
         }
+        else if (JoinPattern().Match(plain) is { Success: true } join)
+        {
+            await JoinAsync(received, join.Groups["code"].Value, cancellation);
+        }
         else if (!isOnVisit && engine.Answer(message, conversations.Units) is { } answer)
         {
             await outbox.AddAsync(TextSettings.Channel, received.Conversation, received.MessageId, answer, clock.GetUtcNow(), cancellation);
@@ -143,6 +148,20 @@ public sealed class TextDesk(EventLog log, ConversationService conversations, IT
             var seen = await outbox.SeenAsync(TextSettings.Channel, received.Conversation, received.SentAt + GatewaySecond, cancellation);
             await conversations.HandleLateAsync(message, seen, cancellation);
         }
+    }
+
+    private async Task JoinAsync(ReceivedMessage received, string code, CancellationToken cancellation)
+    {
+        if (await people.JoinAsync(received.Conversation, code, cancellation) is not { } visit)
+        {
+            await SayAsync(received, "text.join-refused", cancellation);
+            return;
+        }
+
+        var state = VisitState.Fold(await log.ReadAsync(visit, cancellation));
+        var now = engine.Take(state, new("", "", "", "", state.OpenedAt, "repeat")).Reply;
+        var reply = now with { Say = book.Say("text.joined", state.Units, ("site", state.Site ?? "")), Parts = [], Cautions = [] };
+        await outbox.AddAsync(new(TextSettings.Channel, received.Conversation, received.MessageId, reply, clock.GetUtcNow(), new(visit, state.Version)), cancellation);
     }
 
     private async Task PictureAsync(ReceivedMessage received, CancellationToken cancellation)
@@ -160,6 +179,9 @@ public sealed class TextDesk(EventLog log, ConversationService conversations, IT
 
     private Task SayAsync(ReceivedMessage received, string key, CancellationToken cancellation, params ReadOnlySpan<Trade.Rules.ReasonPart> parts) =>
         outbox.AddAsync(TextSettings.Channel, received.Conversation, received.MessageId, Line(key, parts), clock.GetUtcNow(), cancellation);
+
+    [GeneratedRegex(@"^(join|visit) (?<code>\d{4,8})$")]
+    private static partial Regex JoinPattern();
 
     private Reply Line(string key, params ReadOnlySpan<Trade.Rules.ReasonPart> parts) =>
         new(book.Say(key, UnitSystem.Us, parts), [], [], null, [], null, [], null, []);

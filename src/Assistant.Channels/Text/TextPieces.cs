@@ -31,7 +31,8 @@ internal sealed record TextPiece(string Text, TextNeed Need, Func<string, string
 /// <summary>Takes a reply apart into the pieces of a text message, in the order they are said.</summary>
 internal static class TextPieces
 {
-    public static IEnumerable<TextPiece> Of(Reply reply, TextWords words)
+    /// <param name="isTight">True to say the cautions in the fewest words.</param>
+    public static IEnumerable<TextPiece> Of(Reply reply, TextWords words, bool isTight)
     {
         var parts = reply.Parts.IsDefaultOrEmpty && !reply.Say.IsEmpty ? [new SaidPart("answer", null, reply.Say)] : reply.Parts.IsDefault ? [] : reply.Parts;
         foreach (var verdict in parts.Where(p => Is(p, "verdict.")))
@@ -57,7 +58,7 @@ internal static class TextPieces
 
         if (!reply.Cautions.IsEmpty)
         {
-            yield return new(words.Caution + string.Join(' ', reply.Cautions.Select(c => c.Text.Brief)), TextNeed.Must);
+            yield return new(words.Caution + string.Join(' ', reply.Cautions.Select(c => isTight ? words.Warning(c) : c.Text.Brief)), TextNeed.Must);
         }
 
         if (reply.Ask is { IsEmpty: false } ask)
@@ -74,7 +75,8 @@ internal static class TextPieces
     private static string Echo(List<SaidPart> taken, TextWords words) =>
         taken.Count == 0 ? "" : string.Join(", ", taken.Select(p => $"{words.Label(p.Fact!)} {Lower(p.Text.Brief.TrimEnd('.'))}")) + ".";
 
-    private static string Lower(string text) => text.StartsWith("Now ", StringComparison.Ordinal) ? "n" + text[1..] : text;
+    // The phrase began a sentence; here it stands in a list. "TXV" and "R404A" stay as they are.
+    private static string Lower(string text) => text.Length > 1 && char.IsUpper(text[0]) && char.IsLower(text[1]) ? char.ToLowerInvariant(text[0]) + text[1..] : text;
 
     private static bool IsAside(SaidPart part) => part.Key.Length == 0 || Is(part, "derived.", "found.", "open.", "handover.", "walk.", "taken.confirmed");
 

@@ -14,7 +14,7 @@ namespace Assistant.Channels.Text;
 public sealed record TextSettings(string Secret, string SendUrl, string? ReportUrl, string? PictureUrl = null)
 {
     /// <summary>The name under which conversations by text message are kept.</summary>
-    public const string Channel = "text";
+    public const string Channel = "sms";
 
     /// <summary>Longer messages are cut: ten segments are more than anybody types at a unit.</summary>
     public const int LongestText = 1600;

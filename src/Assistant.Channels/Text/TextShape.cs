@@ -19,14 +19,22 @@ public sealed partial class TextShape(PhraseBook book)
     public string Of(Reply reply)
     {
         ArgumentNullException.ThrowIfNull(reply);
-        var pieces = TextPieces.Of(reply, words).Select(p => p with { Text = Compact(p.Text) }).Where(p => p.Text.Length > 0).ToList();
+        var (roomy, tight) = (Pieces(reply, isTight: false), Pieces(reply, isTight: true));
         if (reply.IsWhole)
         {
-            return Fitted(pieces, MostSegments);
+            return Fitted(roomy, MostSegments);
         }
 
-        return Gsm7.Length(Joined(pieces.Where(p => p.Need >= TextNeed.Should))) <= Gsm7.OneSegment ? Fitted(pieces, 1) : Fitted(pieces, 2);
+        return Fits(roomy, 1) ? Fitted(roomy, 1)
+            : Fits(tight, 1) ? Fitted(tight, 1)
+            : Fits(roomy, 2) ? Fitted(roomy, 2)
+            : Fitted(tight, 2);
     }
+
+    private static bool Fits(List<TextPiece> pieces, int segments) => Gsm7.Segments(Joined(pieces.Where(p => p.Need >= TextNeed.Should))) <= segments;
+
+    private List<TextPiece> Pieces(Reply reply, bool isTight) =>
+        [.. TextPieces.Of(reply, words, isTight).Select(p => p with { Text = Compact(p.Text) }).Where(p => p.Text.Length > 0)];
 
     // Takes the pieces in the order of their need while they fit, and says them in their own order.
     private static string Fitted(List<TextPiece> pieces, int segments)

@@ -10,6 +10,13 @@ internal sealed class TextWords(PhraseBook book)
 
     public string Also { get; } = book.Say("text.also", UnitSystem.Us).Brief + " ";
 
+    /// <summary>A caution in the fewest words it is still understood in.</summary>
+    public string Warning(SpokenCaution caution)
+    {
+        var key = "text.caution." + caution.Code;
+        return book.Has(key) ? book.Say(key, UnitSystem.Us).Brief : caution.Text.Brief;
+    }
+
     /// <summary>"suc" for the suction pressure; the fact's short name where it has no shorter one.</summary>
     public string Label(string fact)
     {

@@ -132,4 +132,6 @@ internal sealed class InventedPeople : ITextPeople
         enrolled[number] = "Sam";
         return Task.FromResult<TextEnrolment>(new TextEnrolment.Done("Sam", stopped.Contains(number)));
     }
+
+    public Task<string?> JoinAsync(string number, string code, CancellationToken cancellation) => Task.FromResult<string?>(null);
 }

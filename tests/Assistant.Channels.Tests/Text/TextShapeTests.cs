@@ -62,6 +62,22 @@ public class TextShapeTests
     }
 
     [Fact]
+    public void Many_cautions_are_said_in_fewer_words_before_a_number_is_cut()
+    {
+        string[] codes = ["trapped-inside", "lone-work", "ladder", "roof-weather", "food-safety", "electrical"];
+        var reply = Reply([.. Enumerable.Range(1, 8).Select(i => Taken("discharge_pressure", $"{i}00 psig."))], ask: "Tell me when at the unit.") with
+        {
+            Cautions = [.. codes.Select(c => new SpokenCaution(c, Spoken.Book.Say("caution." + c, Trade.Quantities.UnitSystem.Us)))],
+        };
+
+        var text = Shape.Of(reply);
+
+        Assert.Equal(2, Gsm7.Segments(text));
+        Assert.Contains("hd 800 psig. CAUTION: Try the door release.", text, StringComparison.Ordinal);
+        Assert.EndsWith("Live parts kill: isolate. Tell me when at the unit.", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Asked_for_more_everything_is_sent()
     {
         var reasons = Enumerable.Range(1, 6).Select(i => new Phrase($"Reason {i} in its full form, {new string('r', 60)}.", "r")).ToImmutableArray();
@@ -80,7 +96,7 @@ public class TextShapeTests
     private static Reply Reply(ImmutableArray<SaidPart> parts, string ask, params string[] cautions) => new(
         new(string.Join(' ', parts.Select(p => p.Text.Full)), string.Join(' ', parts.Select(p => p.Text.Brief))),
         [],
-        [.. cautions.Select(c => new SpokenCaution("lock-out", Brief(c)))],
+        [.. cautions.Select(c => new SpokenCaution("emergency", Brief(c)))],
         Brief(ask),
         [],
         null,

@@ -175,9 +175,19 @@ internal sealed class ObservationReader(Lexicon lexicon)
         return null;
     }
 
+    // "evap fans all ... sol off": in a list a word right behind another thing's name is that thing's and counts no fans.
+    private List<Item> WithoutOthersCounts(List<Item> items, int from, int to)
+    {
+        var counts = Enumerable.Range(from, to - from).Where(i => items[i].Counts.Count > 0).ToList();
+        var others = counts.Where(i => i > from && IsOther(items[i - 1]) && (i - 1 == from || items[i - 2].Mark != ItemMark.And)).ToHashSet();
+        return others.Count == 0 || others.Count == counts.Count ? items : [.. items.Select((item, i) => others.Contains(i) ? item with { Counts = [] } : item)];
+    }
+
+    private bool IsOther(Item name) => name.Facts.Count > 0 && name.Facts.All(f => !f.Fact.IsQuantity && !lexicon.Values.Counted.Contains(f.Fact));
+
     private void Counted(List<Item> items, int from, int to, Fact? asked, Observed observed)
     {
-        if (CountedReader.Read(items, from, to) is not { } value)
+        if (CountedReader.Read(WithoutOthersCounts(items, from, to), from, to) is not { } value)
         {
             return;
         }

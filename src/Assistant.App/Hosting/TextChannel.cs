@@ -1,0 +1,25 @@
+using Assistant.Channels.Text;
+using Assistant.Records.Outbox;
+using Assistant.Records.People;
+
+namespace Assistant.App.Hosting;
+
+/// <summary>Puts the text-message channel together.</summary>
+internal static class TextChannel
+{
+    /// <summary>A gateway on the same machine or in the same house answers within this, or its answer is not waited for.</summary>
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);
+
+    public static void AddTextMessages(this IServiceCollection services, CallRoom room, PeopleService people, TextSettings settings)
+    {
+        var (log, dialogue) = (room.Log, room.Dialogue);
+        services.AddSingleton(settings);
+        services.AddSingleton(provider => new TextDesk(
+            log, room.Conversations, dialogue.Engine, dialogue.Phrases, new EnrolledPeople(people), settings, provider.GetRequiredService<TimeProvider>()));
+        services.AddSingleton(provider => new TextReminders(log, room.Conversations, dialogue.Engine, dialogue.Phrases, provider.GetRequiredService<TimeProvider>()));
+        services.AddSingleton(provider => new OutboxDeliverer(
+            new(log.Database), new GatewaySender(new() { Timeout = Patience }, settings, dialogue.Phrases), new(), provider.GetRequiredService<TimeProvider>()));
+        services.AddSingleton<TextService>();
+        services.AddHostedService(provider => provider.GetRequiredService<TextService>());
+    }
+}
