@@ -47,7 +47,7 @@ internal static class WarmBoxCall
         lines.Add($"confirmed {string.Join(", ", state.Confirmed.Select(m => m.Stop).Distinct().Order(StringComparer.Ordinal))}");
         lines.Add($"skipped {string.Join(", ", state.Skipped.Select(m => m.Stop).Distinct().Order(StringComparer.Ordinal))}");
         lines.Add($"mended {string.Join(", ", state.Mended.Select(m => m.Fault))}");
-        lines.Add($"stands at {state.Walk} {state.Stop} {state.Place} {state.About}, closed: {state.Outcome ?? "no"}");
+        lines.Add(state.Outcome is { } outcome ? $"closed: {outcome}" : $"stands at {state.Walk} {state.Stop} {state.Place} {state.About}, closed: no");
         lines.Add($"open {state.Clarification?.What ?? "nothing"}, to do {state.FollowUps.Count}");
         lines.AddRange(Assessor.Assess(state.Facts).Findings.Select(f => $"{f.Code} {f.Standing}"));
         return string.Join('\n', lines);

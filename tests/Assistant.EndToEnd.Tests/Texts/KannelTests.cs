@@ -1,0 +1,106 @@
+using Assistant.Channels.Tests.Text;
+using Assistant.Channels.Text;
+using Assistant.Dialogue.Visits;
+using Assistant.Records.Log;
+using Assistant.Records.Outbox;
+using Assistant.Records.Storage.Sqlite;
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Xunit.Abstractions;
+
+namespace Assistant.EndToEnd.Tests.Texts;
+
+/// <summary>The whole call by text message through a real gateway (Debian packages kannel and kannel-extras), on loopback.</summary>
+public class KannelTests(ITestOutputHelper output)
+{
+    private const string Number = "+15550101";
+
+    /// <summary>A fifth of the texts: the next one overtakes them.</summary>
+    private static readonly string[] Overtaken = ["cold room is warm", "prod 46 no ice sol on", "cond fans all cond coil dirty sg clear", "hd 253 suc 68"];
+
+    [Fact]
+    public async Task Delivered_twice_out_of_order_and_with_gateway_and_program_killed_the_call_comes_to_the_same_and_no_reply_is_lost_or_doubled()
+    {
+        Assert.True(Kannel.IsInstalled && TextingPhone.IsInstalled, "The packages kannel and kannel-extras are wanted; tests/run installs them on Debian.");
+        await using var calm = await TextScene.OpenAsync();
+        var expected = (await new TextSchedule(calm, "+15551000000", null).RunAsync()).Outcome;
+
+        var ports = new Ports(8);
+        var (programPort, signalPort) = (ports.Take(), ports.Take());
+        await using var signal = new WeakSignal(signalPort, programPort, Overtaken);
+        using var gateway = new Kannel(ports, programPort, signalPort);
+        using var server = new TextServer(programPort, gateway.Environment);
+        using var phone = new TextingPhone(gateway, Number);
+        var code = await server.EnrolAsync("Robin");
+        await Task.WhenAll(gateway.StartAsync(), server.StartAsync());
+        phone.SwitchOn();
+
+        var texts = await TalkAsync(phone, gateway, server, code);
+
+        // Nothing comes after what was waited for.
+        await Task.Delay(2000);
+        server.Kill();
+        await JudgeAsync(server.Data, expected, phone.Screen);
+        Assert.Equal(texts, signal.Messages);
+        Assert.True(signal.Deliveries >= 2 * texts, $"{signal.Deliveries} deliveries of {texts} messages.");
+        output.WriteLine($"{texts} texts, brought {signal.Deliveries} times, {Overtaken.Length} overtaken; the program killed twice, the gateway twice; {phone.Screen.Count} replies, each once");
+    }
+
+    private static async Task<int> TalkAsync(TextingPhone phone, Kannel gateway, TextServer server, string code)
+    {
+        var texts = 1;
+        await phone.SendAsync(code);
+        await phone.WaitForAsync(texts, TimeSpan.FromSeconds(30));
+        for (var burst = 0; burst < WarmBoxCall.Bursts.Length; burst++)
+        {
+            for (var i = 0; i < WarmBoxCall.Bursts[burst].Length; i++)
+            {
+                await phone.SendAsync(WarmBoxCall.Bursts[burst][i]);
+                texts++;
+                await TroubleAsync(burst, i, phone, gateway, server);
+            }
+
+            await phone.WaitForAsync(texts, TimeSpan.FromSeconds(60));
+        }
+
+        return texts;
+    }
+
+    private static async Task TroubleAsync(int burst, int text, TextingPhone phone, Kannel gateway, TextServer server)
+    {
+        switch (burst, text)
+        {
+            // With texts on their way: the gateway brings them again until the program is back.
+            case (1, 0) or (4, 0):
+                server.Kill();
+                await Task.Delay(500);
+                await server.StartAsync();
+                break;
+
+            // With replies on their way: they wait in the outbox, or in the gateway's store.
+            case (2, 4) or (6, 1):
+                await Task.Delay(300);
+                gateway.Kill();
+                await Task.Delay(500);
+                await gateway.StartAsync();
+                phone.SwitchOn();
+                break;
+        }
+    }
+
+    private static async Task JudgeAsync(string data, string expected, IReadOnlyCollection<string> screen)
+    {
+        var database = new SqliteRecords(Path.Combine(data, "coldwalk.db"));
+        await using var log = await EventLog.OpenAsync(database);
+        var visit = await log.VisitOfAsync(TextSettings.Channel, Number);
+        Assert.Equal(expected, WarmBoxCall.Outcome(VisitState.Fold(await log.ReadAsync(visit!))));
+
+        await using var context = database.NewContext();
+        var rows = await context.Outbox.AsNoTracking().OrderBy(o => o.Id).ToListAsync();
+        Assert.All(rows, row => Assert.NotNull(row.DeliveredAt));
+        Assert.Equal(rows.Count, rows.Select(r => r.MessageId).Distinct().Count());
+        Assert.Equal(rows.Count, screen.Count);
+        Assert.Empty(await new ReplyOutbox(database).LostAsync(TextSettings.Channel));
+        SqliteConnection.ClearAllPools();
+    }
+}
