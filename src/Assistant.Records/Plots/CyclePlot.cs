@@ -69,7 +69,7 @@ public static class CyclePlot
     {
         var isLow = corner is CycleCorner.CompressorInlet or CycleCorner.EvaporatorInlet;
         var isRight = corner is CycleCorner.CompressorInlet or CycleCorner.CompressorOutlet;
-        return new(new(at.X + (isRight ? 6 : -6), at.Y + (isLow ? 13 : -5)), number.ToString(CultureInfo.InvariantCulture), isRight ? -1 : 1);
+        return new(new(at.X + (isRight ? 6 : -6), at.Y + (isLow ? 13 : -5)), number.ToString(CultureInfo.InvariantCulture), isRight ? -1 : 1, IsInside: true);
     }
 
     private static IEnumerable<string> Alt(PlottedVisit visit, RefrigerationCycle measured, PlotWords words)

@@ -71,7 +71,7 @@ public static class FloodingPlot
         Label End(Flooding last, Func<Flooding, Mass> of, CelsiusTemperature ambient, string key)
         {
             var at = frame.At(Head(last), Shown(of(last)));
-            return new(new(at.X, at.Y + 14), words.Say(key, ("ambient", ambient)), 1);
+            return new(new(at.X, at.Y + 14), words.Say(key, ("ambient", ambient)), 1, IsInside: true);
         }
     }
 

@@ -17,7 +17,20 @@ public sealed record PlottedVisit(FactSet Facts, VisitCourse Course, UnitSystem 
     {
         var now = VisitState.Fold(events);
         var facts = RefrigerationCycle.Measured(now.Facts) is null ? AtVerdict(events) : now.Facts;
-        return new(facts, VisitCourse.Of(now), now.Units, RefrigerationCycle.Measured(facts), RefrigerationCycle.Design(facts));
+        return new(facts, SinceRepair(VisitCourse.Of(now), now, events), now.Units, RefrigerationCycle.Measured(facts), RefrigerationCycle.Design(facts));
+    }
+
+    // Before the repair the room was warm for a reason that is gone: the pull-down is what came after.
+    private static VisitCourse SinceRepair(VisitCourse course, VisitState now, IReadOnlyList<VisitEvent> events)
+    {
+        if (now.Mended.IsEmpty)
+        {
+            return course;
+        }
+
+        var mended = UnitsNet.Duration.FromSeconds((events.First(e => e.Number == now.Mended[^1].Number).At - now.OpenedAt).TotalSeconds);
+        var since = course.Box.RemoveAll(r => r.At < mended);
+        return since.Length < 2 ? course : course with { Box = since };
     }
 
     /// <summary>What was known when the last verdict was said: a repair outdates the readings that led to it.</summary>

@@ -49,7 +49,7 @@ public static class PullDownPlot
         var frame = new PlotFrame(
             Axis.Around(words.Axis("time", perUnit > 1 ? "h" : "min"), [0, end / perUnit], fromZero: true),
             Axis.Around(words.Axis("box", words.IsUs ? "°F" : "°C"), points.Select(p => p.Y).Append(Shown(setpoint))));
-        var (guides, labels) = frame.Levels((Shown(setpoint), words.Say("pull-down.setpoint", ("setpoint", setpoint))));
+        var (guides, labels) = frame.Levels(atRight: false, (Shown(setpoint), words.Say("pull-down.setpoint", ("setpoint", setpoint))));
         var empty = frame.Empty();
         return new([.. empty.Strokes, .. guides, frame.Line(Ink.Design, course)], [.. points.Select(p => frame.Dot(p.X, p.Y))], [.. empty.Labels, .. labels]);
 

@@ -47,7 +47,7 @@ public static class VacuumPlot
             levels.Add((unit.FromCanonical(water.Pascals), words.Say("vacuum.water", ("vacuum", Amount(water)))));
         }
 
-        var (guides, labels) = frame.Levels(levels);
+        var (guides, labels) = frame.Levels(atRight: true, levels);
         var empty = frame.Empty();
         return new([.. empty.Strokes, .. guides, frame.Line(Ink.Measured, points)], [.. points.Select(p => frame.Dot(p.X, p.Y))], [.. empty.Labels, .. labels]);
     }

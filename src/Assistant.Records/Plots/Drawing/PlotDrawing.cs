@@ -44,4 +44,5 @@ public sealed record Dot(DrawnPoint At, bool IsHollow);
 
 /// <summary>A short text.</summary>
 /// <param name="Anchor">-1 where it begins at the point, 0 where it is centred on it, 1 where it ends there.</param>
-public sealed record Label(DrawnPoint At, string Text, int Anchor);
+/// <param name="IsInside">True where it stands over lines: the pen clears the paper behind it.</param>
+public sealed record Label(DrawnPoint At, string Text, int Anchor, bool IsInside = false);

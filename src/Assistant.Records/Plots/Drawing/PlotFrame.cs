@@ -33,8 +33,8 @@ public sealed class PlotFrame(Axis across, Axis up)
 
     public Dot Dot(double x, double y, bool isHollow = false) => new(At(x, y), isHollow);
 
-    /// <summary>Level lines right across, each with its words over its right end; nothing for one off the axis. Words that would lie on each other give way.</summary>
-    public (ImmutableArray<Stroke> Strokes, ImmutableArray<Label> Labels) Levels(params IEnumerable<(double Y, string Words)> levels)
+    /// <summary>Level lines right across, each with its words over its left or right end; nothing for one off the axis. Words that would lie on each other give way.</summary>
+    public (ImmutableArray<Stroke> Strokes, ImmutableArray<Label> Labels) Levels(bool atRight, params IEnumerable<(double Y, string Words)> levels)
     {
         var strokes = ImmutableArray.CreateBuilder<Stroke>();
         var labels = ImmutableArray.CreateBuilder<Label>();
@@ -44,7 +44,7 @@ public sealed class PlotFrame(Axis across, Axis up)
             var height = At(across.Low, y).Y;
             strokes.Add(new(Ink.Guide, [new(Left, height), new(Right, height)]));
             var at = Math.Min(height - 3, free);
-            labels.Add(new(new(Right - 4, at), words, 1));
+            labels.Add(atRight ? new(new(Right - 4, at), words, 1, IsInside: true) : new(new(Left + 4, at), words, -1, IsInside: true));
             free = at - PlotDrawing.TextSize - 1;
         }
 
@@ -56,6 +56,6 @@ public sealed class PlotFrame(Axis across, Axis up)
     {
         var across = At(x, up.Low).X;
         var isRight = across > (Left + Right) / 2;
-        return (new(Ink.Guide, [new(across, Top), new(across, Bottom)]), new(new(across + (isRight ? -4 : 4), Top + 12), words, isRight ? 1 : -1));
+        return (new(Ink.Guide, [new(across, Top), new(across, Bottom)]), new(new(across + (isRight ? -4 : 4), Top + 12), words, isRight ? 1 : -1, IsInside: true));
     }
 }

@@ -10,13 +10,16 @@ namespace Assistant.Records.Plots.Drawing;
 /// </summary>
 internal static class SvgPen
 {
-    public static string Draw(Plot plot)
+    private const string Cleared = " paint-order=\"stroke\" stroke=\"var(--plot-paper, #fff)\" stroke-width=\"3\" stroke-linejoin=\"round\"";
+
+    /// <param name="id">Begins the ids in it, so that a page can show a plot twice.</param>
+    public static string Draw(Plot plot, string id = "plot")
     {
         var drawing = plot.Drawing;
         var svg = new StringBuilder();
         svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"plot\" viewBox=\"0 0 {PlotDrawing.Width} {PlotDrawing.Height}\" role=\"img\" ")
-            .Append(CultureInfo.InvariantCulture, $"aria-labelledby=\"plot-{plot.Name}-title plot-{plot.Name}-text\" font-family=\"DejaVu Sans, Verdana, Arial, sans-serif\" font-size=\"{PlotDrawing.TextSize}\">\n")
-            .Append(CultureInfo.InvariantCulture, $"<title id=\"plot-{plot.Name}-title\">{Text(plot.Title)}</title>\n<desc id=\"plot-{plot.Name}-text\">{Text(plot.Alt)}</desc>\n");
+            .Append(CultureInfo.InvariantCulture, $"aria-labelledby=\"{id}-{plot.Name}-title {id}-{plot.Name}-text\" font-family=\"DejaVu Sans, Verdana, Arial, sans-serif\" font-size=\"{PlotDrawing.TextSize}\">\n")
+            .Append(CultureInfo.InvariantCulture, $"<title id=\"{id}-{plot.Name}-title\">{Text(plot.Title)}</title>\n<desc id=\"{id}-{plot.Name}-text\">{Text(plot.Alt)}</desc>\n");
         foreach (var stroke in drawing.Strokes.Where(s => s.Points.Length > 1))
         {
             var points = string.Join(' ', stroke.Points.Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.X:0.##},{p.Y:0.##}")));
@@ -32,7 +35,7 @@ internal static class SvgPen
         foreach (var label in drawing.Labels)
         {
             var anchor = label.Anchor switch { < 0 => "start", 0 => "middle", _ => "end" };
-            svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{label.At.X:0.##}\" y=\"{label.At.Y:0.##}\" text-anchor=\"{anchor}\" fill=\"currentColor\">{Text(label.Text)}</text>\n");
+            svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{label.At.X:0.##}\" y=\"{label.At.Y:0.##}\" text-anchor=\"{anchor}\" fill=\"currentColor\"{(label.IsInside ? Cleared : "")}>{Text(label.Text)}</text>\n");
         }
 
         return svg.Append("</svg>").ToString();

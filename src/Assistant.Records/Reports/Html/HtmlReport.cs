@@ -1,5 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Unicode;
+using Assistant.Records.Plots.Drawing;
 using Assistant.Records.Reports.Sheet;
 using Fluid;
 
@@ -14,6 +15,9 @@ public static class HtmlReport
     private static readonly IFluidTemplate Template = new FluidParser().Parse(Resources.Text("templates/report.liquid"));
     private static readonly HtmlEncoder Encoder = HtmlEncoder.Create(UnicodeRanges.All);
     private static readonly string Style = Resources.Text("templates/report.css");
+
+    // On a phone a column of that share takes the whole width.
+    private const int Wide = 4;
 
     public static string Write(ReportSheet sheet)
     {
@@ -38,8 +42,8 @@ public static class HtmlReport
             Paragraph b => new() { ["text"] = b.Text.Value },
             Note b => new() { ["text"] = b.Text.Value },
             Bullets b => new() { ["items"] = b.Items.Select(i => i.Value).ToArray() },
-            Table b => new() { ["columns"] = b.Columns.Select(c => c.Header.Value).ToArray(), ["rows"] = b.Rows.Select(r => RowOf(b, r)).ToArray() },
-            Figure b => new() { ["svg"] = b.Plot.Svg, ["caption"] = new SheetText(b.Plot.Alt).Value },
+            Table b => new() { ["columns"] = b.Columns.Select(c => ColumnOf(b, c)).ToArray(), ["rows"] = b.Rows.Select(r => RowOf(b, r)).ToArray() },
+            Figure b => new() { ["small"] = b.IsSmall, ["svg"] = SvgPen.Draw(b.Plot, b.IsSmall ? "customer" : "office"), ["caption"] = new SheetText(b.Plot.Alt).Value },
             Gallery b => new() { ["pictures"] = b.Pictures.Select(p => Picture(p.Picture, p.Caption)).ToArray() },
             _ => throw new ArgumentOutOfRangeException(nameof(block), block.GetType().Name, "A block without a way to write it."),
         };
@@ -47,10 +51,16 @@ public static class HtmlReport
         return model;
     }
 
+    private static Dictionary<string, object?> ColumnOf(Table table, Column column) => new()
+    {
+        ["header"] = column.Header.Value,
+        ["percent"] = Math.Round(100.0 * column.Share / table.Columns.Sum(c => c.Share), 2),
+    };
+
     private static Dictionary<string, object?> RowOf(Table table, Row row) => new()
     {
         ["struck"] = row.IsStruck,
-        ["cells"] = row.Cells.Select((cell, i) => new Dictionary<string, object?> { ["text"] = cell.Value, ["label"] = table.Columns[i].Header.Value }).ToArray(),
+        ["cells"] = row.Cells.Select((cell, i) => new Dictionary<string, object?> { ["text"] = cell.Value, ["label"] = table.Columns[i].Header.Value, ["wide"] = table.Columns[i].Share >= Wide }).ToArray(),
     };
 
     private static Dictionary<string, object?> Picture(Model.ReportedPicture picture, SheetText caption) => new()

@@ -38,6 +38,12 @@ public sealed record VisitReport(
     /// <summary>The accounts of the cylinders used on this visit, over all visits up to its last word.</summary>
     public LedgerBalances? Balances { get; init; }
 
+    /// <summary>The leaks found.</summary>
+    public ImmutableArray<LeakFound> Leaks { get; init; } = [];
+
+    /// <summary>What the walks' judgements came to, the last of each stop.</summary>
+    public ImmutableArray<JudgementGiven> Judgements { get; init; } = [];
+
     /// <summary>The equipment's leak rate, or null where charge or additions are not known.</summary>
     public LeakAccount? Leak { get; init; }
 }

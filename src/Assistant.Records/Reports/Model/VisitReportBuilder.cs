@@ -38,6 +38,10 @@ public static class VisitReportBuilder
             [.. standing.OfType<PictureTaken>().Select(pictures)],
             [.. events.OfType<MessageHeard>()],
             PlottedVisit.Of(events),
-            basis);
+            basis)
+        {
+            Leaks = [.. standing.OfType<LeakFound>()],
+            Judgements = [.. standing.OfType<JudgementGiven>()],
+        };
     }
 }

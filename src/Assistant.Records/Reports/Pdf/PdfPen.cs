@@ -1,4 +1,5 @@
 using Assistant.Records.Plots.Drawing;
+using Assistant.Records.Reports.Sheet;
 using PdfSharp.Drawing;
 
 namespace Assistant.Records.Reports.Pdf;
@@ -7,17 +8,22 @@ namespace Assistant.Records.Reports.Pdf;
 internal static class PdfPen
 {
     private const double Scale = 1.1;
+    private const double SmallScale = 0.75;
 
     /// <summary>The height a plot takes, in points.</summary>
-    public const double Height = PlotDrawing.Height * Scale;
+    public static double HeightOf(Figure figure) => PlotDrawing.Height * ScaleOf(figure);
 
-    public static void Draw(PlotDrawing drawing, PageFlow flow)
+    private static double ScaleOf(Figure figure) => figure.IsSmall ? SmallScale : Scale;
+
+    public static void Draw(Figure figure, PageFlow flow)
     {
-        flow.Need(Height + 50);
+        var (drawing, scale, height) = (figure.Plot.Drawing, ScaleOf(figure), HeightOf(figure));
+        flow.Need(height + 30);
+        flow.Y += 6;
         var graphics = flow.Graphics;
-        var font = ReportFonts.Of(PlotDrawing.TextSize * Scale * 0.85);
+        var font = ReportFonts.Of(PlotDrawing.TextSize * scale * 0.85);
         var (left, top) = (flow.Left, flow.Y);
-        XPoint At(DrawnPoint point) => new(left + (point.X * Scale), top + (point.Y * Scale));
+        XPoint At(DrawnPoint point) => new(left + (point.X * scale), top + (point.Y * scale));
 
         foreach (var stroke in drawing.Strokes.Where(s => s.Points.Length > 1))
         {
@@ -34,10 +40,15 @@ internal static class PdfPen
         {
             var at = At(label.At);
             var width = graphics.MeasureString(label.Text, font).Width;
+            if (label.IsInside)
+            {
+                graphics.DrawRectangle(XBrushes.White, at.X - (width * (label.Anchor + 1) / 2) - 1, at.Y - (font.Size * 0.85), width + 2, font.Size);
+            }
+
             graphics.DrawString(label.Text, font, XBrushes.Black, at.X - (width * (label.Anchor + 1) / 2), at.Y);
         }
 
-        flow.Y += Height + 4;
+        flow.Y += height + 4;
     }
 
     private static XPen Pen(Ink ink) => ink switch

@@ -46,7 +46,7 @@ public static class PdfReport
     /// <summary>The room that the beginning of a block takes, in points: a heading is not left alone at the foot of a page.</summary>
     private static double Start(SheetBlock block, PageFlow flow) => block switch
     {
-        Figure figure => PdfPen.Height + 50,
+        Figure figure => PdfPen.HeightOf(figure) + 30,
         Gallery gallery => GallerySetter.FirstRow(gallery, flow.Width) + 50,
         _ => 50,
     };
@@ -76,8 +76,10 @@ public static class PdfReport
             case Table table:
                 new TableSetter(flow, table).Set();
                 break;
+            case Figure { IsSmall: true } small when flow.Room < PdfPen.HeightOf(small) + 60:
+                break;
             case Figure figure:
-                PdfPen.Draw(figure.Plot.Drawing, flow);
+                PdfPen.Draw(figure, flow);
                 text.Caption(figure.Plot.Alt);
                 break;
             case Gallery gallery:

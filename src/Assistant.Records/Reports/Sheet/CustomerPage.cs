@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Assistant.Records.Plots;
 using Assistant.Records.Readings;
 using Assistant.Records.Reports.Model;
 using Assistant.Trade.Facts;
@@ -31,6 +32,12 @@ internal sealed class CustomerPage(VisitReport report, ReportWords words)
             yield return new Paragraph(room);
         }
 
+        if (!report.Leaks.IsEmpty)
+        {
+            yield return new Paragraph(words["leaks-found"]);
+            yield return new Bullets([.. report.Leaks.Select(l => (SheetText)l.Place)]);
+        }
+
         yield return new Heading(2, words["done"]);
         yield return new Bullets([.. Done()]);
         yield return new Heading(2, words["left"]);
@@ -40,6 +47,10 @@ internal sealed class CustomerPage(VisitReport report, ReportWords words)
                 [new(words["column.due"], 1), new(words["column.what"], 4)],
                 [.. report.FollowUps.Select(f => new Row([SheetTimes.Day(f.Due), f.What]))]);
         yield return new Note(words.Say("rests-on", ("people", string.Join(", ", report.People)), ("version", report.Basis.RefrigerantData)) + " " + words["gives-way"]);
+        if (PullDownPlot.Of(report.Plotted with { Units = report.Units }, words.Phrases) is { } pullDown)
+        {
+            yield return new Figure(pullDown, IsSmall: true);
+        }
     }
 
     private IEnumerable<(SheetText, SheetText)> Particulars()

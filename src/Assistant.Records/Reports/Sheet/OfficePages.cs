@@ -20,7 +20,7 @@ internal sealed class OfficePages(VisitReport report, ReportWords words)
             (words["opened"], SheetTimes.Full(report.OpenedAt)),
         ]);
 
-        foreach (var block in Verdicts().Concat(Readings()).Concat(new RefrigerantPages(report, words).Blocks()).Concat(Plots()).Concat(Cautions()).Concat(Pictures()).Concat(Messages()))
+        foreach (var block in Verdicts().Concat(Judgements()).Concat(Leaks()).Concat(Readings()).Concat(new RefrigerantPages(report, words).Blocks()).Concat(Plots()).Concat(Cautions()).Concat(Pictures()).Concat(Messages()))
         {
             yield return block;
         }
@@ -32,6 +32,14 @@ internal sealed class OfficePages(VisitReport report, ReportWords words)
     private IEnumerable<SheetBlock> Verdicts() => Section("verdicts", report.Verdicts.Length, () => new Table(
         [Column("time", 2), Column("verdict", 6), Column("standing", 2), Column("because", 6)],
         [.. report.Verdicts.Select(v => new Row([times.Short(v.At), v.Text, words.Word(v.Standing), string.Join("; ", v.Because.Select(b => b.TrimEnd('.')))]))]));
+
+    private IEnumerable<SheetBlock> Judgements() => Section("judgements", report.Judgements.Length, () => new Table(
+        [Column("time", 2), Column("judgement", 8), Column("because", 7)],
+        [.. report.Judgements.Select(j => new Row([times.Short(j.At), j.Text, string.Join("; ", j.Because.Select(b => b.TrimEnd('.')))]))]));
+
+    private IEnumerable<SheetBlock> Leaks() => Section("leaks", report.Leaks.Length, () => new Table(
+        [Column("time", 2), Column("leak-place", 10), Column("by", 3)],
+        [.. report.Leaks.Select(l => new Row([times.Short(l.At), l.Place, l.By]))]));
 
     private IEnumerable<SheetBlock> Readings() => Section("readings", report.Readings.Length, () => new Table(
         [Column("time", 2), Column("what", 5), Column("value", 3), Column("place", 2), Column("by", 3), Column("remark", 4)],

@@ -43,6 +43,7 @@ public sealed record Column(SheetText Header, int Share);
 public sealed record Row(ImmutableArray<SheetText> Cells, bool IsStruck = false);
 
 /// <summary>A plot; what it shows stands under it in words.</summary>
-public sealed record Figure(Plot Plot) : SheetBlock;
+/// <param name="IsSmall">True where it shares the page with what matters more: on paper it is left out rather than begin another page.</param>
+public sealed record Figure(Plot Plot, bool IsSmall = false) : SheetBlock;
 
 public sealed record Gallery(ImmutableArray<(ReportedPicture Picture, SheetText Caption)> Pictures) : SheetBlock;
