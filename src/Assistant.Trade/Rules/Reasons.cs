@@ -74,7 +74,7 @@ internal static class Reasons
         ControlDue => new(key, ("ambient", Degrees(state.Ambient.Value)), ("setting", Degrees(state.Setting.Value))),
         ColdSplitExcess => new(key, ("split", Kelvins(Derivations.Split(state).Value)), ("design", Kelvins(state.DesignSplit))),
         TdShare => new(key, ("td", Kelvins(Derivations.Td(state).Value)), ("design", Kelvins(state.DesignTd))),
-        AirShare => new(key, ("drop", Kelvins(value * Derivations.Td(state).Value)), ("td", Kelvins(Derivations.Td(state).Value))),
+        AirShare => new(key, ("drop", Kelvins((state.Temperature(FactCatalogue.EvaporatorAirIn) - state.Temperature(FactCatalogue.EvaporatorAirOut)).Value)), ("td", Kelvins(Derivations.Td(state).Value))),
         DrierDrop or LiquidLineDrop => new(key, ("drop", Kelvins(value))),
         StandingExcess => new(key, ("standing", Degrees(state.Ambient.Value + value)), ("ambient", Degrees(state.Ambient.Value))),
         CompressorSuperheat => new(key, ("superheat", Kelvins(value))),
