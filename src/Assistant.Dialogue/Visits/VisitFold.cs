@@ -95,7 +95,7 @@ internal static class VisitFold
 
     private static VisitState Withdraw(VisitState state, int withdrawn)
     {
-        var (facts, history) = (state.Facts, state.History);
+        var (facts, history, isReading) = (state.Facts, state.History, false);
         foreach (var (fact, entries) in state.History)
         {
             var left = entries.RemoveAll(entry => entry.Number == withdrawn);
@@ -104,6 +104,7 @@ internal static class VisitFold
                 continue;
             }
 
+            isReading = true;
             history = history.SetItem(fact, left);
             facts = FactHistory.Apply(facts, fact, left);
         }
@@ -114,7 +115,7 @@ internal static class VisitFold
             History = history,
             Questioned = state.Questioned.RemoveRange(state.Questioned.Where(q => q.Value.Number == withdrawn).Select(q => q.Key)),
             Clarification = null,
-            Runs = state.Runs.Without(withdrawn),
+            Runs = state.Runs.Without(withdrawn, leadsBack: isReading),
             Choices = state.Choices.RemoveAll(c => c.Number == withdrawn),
             Offers = state.Offers.RemoveAll(o => o.Number == withdrawn),
             Mended = state.Mended.RemoveAll(m => m.Number == withdrawn),

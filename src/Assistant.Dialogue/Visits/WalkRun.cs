@@ -53,11 +53,18 @@ public sealed record WalkRun(string Walk, int StartedBy)
     public WalkRun With(StopMark mark) => this with { Marks = Marks.Add(mark) };
 
     /// <summary>Without what an event that no longer counts did.</summary>
-    public WalkRun Without(int number) => this with
+    /// <param name="leadsBack">True where it was an answer: what was come to after it is come to anew, with its hazards said again.</param>
+    public WalkRun Without(int number, bool leadsBack)
     {
-        Marks = Marks.RemoveAll(m => m.Number == number),
-        FinishedBy = FinishedBy == number ? null : FinishedBy,
-    };
+        var isAnswer = leadsBack || Marks.Any(m => m.Number == number && m.Kind is StopMarkKind.Confirmed or StopMarkKind.Chosen);
+        var marks = Marks.RemoveAll(m => m.Number == number || (isAnswer && m.Kind == StopMarkKind.Reached && m.Number > number));
+        return this with
+        {
+            Marks = marks,
+            Stop = isAnswer && marks.Length < Marks.Length && marks.All(m => m.Stop != Stop || m.Kind != StopMarkKind.Reached) ? null : Stop,
+            FinishedBy = FinishedBy == number ? null : FinishedBy,
+        };
+    }
 
     private IEnumerable<StopMark> Standing(StopMarkKind kind)
     {

@@ -59,9 +59,10 @@ public sealed record WalkRuns
     }
 
     /// <summary>Without what an event that no longer counts did: a run it began is gone, one it left is under way again.</summary>
-    public WalkRuns Without(int number) => this with
+    /// <param name="leadsBack">True where it was an answer that the walk went on by.</param>
+    public WalkRuns Without(int number, bool leadsBack) => this with
     {
-        All = [.. All.Where(r => r.StartedBy != number).Select(r => r.Without(number))],
+        All = [.. All.Where(r => r.StartedBy != number).Select(r => r.Without(number, leadsBack))],
         Entered = Entered.RemoveAll(e => e.Number == number || e.Run == number),
     };
 

@@ -93,7 +93,8 @@ internal sealed class StopKindReader(DialogYaml yaml, WalkFields fields)
 
     private StopOption Option(string name, ImmutableArray<YamlScalarNode> patterns)
     {
-        var words = new HashSet<string>(StringComparer.Ordinal) { ShortWords.Plain(name) };
+        // What stands on its button names it too.
+        var words = new HashSet<string>(fields.WordsOf(name).Prepend(name).Select(ShortWords.Plain), StringComparer.Ordinal);
         foreach (var pattern in patterns)
         {
             try

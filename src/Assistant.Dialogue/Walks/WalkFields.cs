@@ -32,6 +32,9 @@ internal sealed class WalkFields(DialogYaml yaml, PhraseBook phrases)
         return key;
     }
 
+    /// <summary>A word as it is said, in full and in brief.</summary>
+    public ImmutableArray<string> WordsOf(string word) => [phrases.Word(word), phrases.Word(word, brief: true)];
+
     public ImmutableArray<CautionCode> Cautions(YamlMappingNode map, string name, string field)
     {
         var found = ImmutableArray.CreateBuilder<CautionCode>();
