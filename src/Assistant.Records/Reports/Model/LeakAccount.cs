@@ -16,9 +16,10 @@ namespace Assistant.Records.Reports.Model;
 /// alone; every addition counts as leaked, as no use on record says it was seasonal or a first charge.
 /// </summary>
 /// <param name="Rate">The rate at the last addition, as the key of a sentence and its parts.</param>
+/// <param name="Workings">The same as it is reckoned by hand, method by method.</param>
 /// <param name="Findings">What the rules that apply say, each once.</param>
 /// <param name="Reminders">To check the current text; never empty.</param>
-public sealed record LeakAccount(Reason Rate, ImmutableArray<Reason> Findings, ImmutableArray<Reason> Reminders)
+public sealed record LeakAccount(Reason Rate, Reason Workings, ImmutableArray<Reason> Findings, ImmutableArray<Reason> Reminders)
 {
     /// <summary>The detail of an asset that says whose law holds: us or eu.</summary>
     public const string JurisdictionDetail = "jurisdiction";
@@ -49,9 +50,17 @@ public sealed record LeakAccount(Reason Rate, ImmutableArray<Reason> Findings, I
                 ("charge", Weight(charge)),
                 ("annualised", Amount.Ratio(AnnualLeakRate.Annualising(last.Added, charge, days).DecimalFractions)),
                 ("rolling", Amount.Ratio(AnnualLeakRate.Rolling(additions, charge, last.On, null).DecimalFractions))),
+            Worked(additions, charge, days, last.On),
             [.. findings.Select(f => f.Says).DistinctBy(Text)],
             [.. findings.Select(f => f.Reminder).DistinctBy(Text).DefaultIfEmpty(new Reason("report.leak-check-text"))]);
     }
+
+    private static Reason Worked(List<RefrigerantAddition> additions, Mass charge, int days, DateOnly last) => new(
+        "report.leak-workings",
+        ("added", Weight(additions[^1].Added)),
+        ("charge", Weight(charge)),
+        ("days", Math.Min(days, 365).ToString(System.Globalization.CultureInfo.InvariantCulture)),
+        ("sum", Weight(Mass.FromKilograms(additions.Where(a => a.On > last.AddDays(-365) && a.On <= last).Sum(a => a.Added.Kilograms)))));
 
     private static ImmutableArray<RegulationFinding> Find(string assetId, Refrigerant refrigerant, Mass charge, List<ServiceEvent> services, Jurisdiction place, DateOnly asOf)
     {

@@ -56,6 +56,7 @@ internal sealed class RefrigerantPages(VisitReport report, ReportWords words)
 
         yield return new Heading(2, words["leak"]);
         yield return new Paragraph(words.Say(leak.Rate, report.Units));
+        yield return new Paragraph(words.Say(leak.Workings, report.Units));
         if (!leak.Findings.IsEmpty)
         {
             yield return new Bullets([.. leak.Findings.Select(f => (SheetText)words.Say(f, report.Units))]);
