@@ -99,6 +99,8 @@ public class ReportTextTests
             Cylinders = [.. report.Cylinders.Select(c => c with { Tag = text, Refrigerant = text, By = text })],
             FollowUps = [.. report.FollowUps.Select(f => f with { What = text })],
             Pictures = [.. report.Pictures.Select(p => p with { Caption = text, By = text })],
+            Leaks = [new(text) { At = report.OpenedAt, By = text }],
+            Judgements = [new("vacuum", "decay", "vacuum-decay", "tight", text, [text]) { At = report.OpenedAt, By = text }],
             Messages = [.. report.Messages.Select(m => m with { Text = text, By = text })],
         };
     }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Assistant.Dialogue.Questions;
+using Assistant.Dialogue.Visits;
 using Assistant.Records.Readings;
 using Assistant.Records.Reports;
 using Assistant.Records.Reports.Html;
@@ -69,6 +70,30 @@ public class VisitReportTests
         Assert.Contains("oil at the return bend, top left", html, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Leaks_and_the_tests_that_were_passed_last_stand_on_the_customers_page_and_all_that_was_judged_in_the_log()
+    {
+        var report = InventedVisit.Report() with
+        {
+            Leaks = [new("the distributor nut, 4 o'clock") { At = Invented.Morning, By = "Robin" }],
+            Judgements =
+            [
+                Judged("vacuum-decay", "leak", "LEAK: climbing without end."),
+                Judged("vacuum-decay", "tight", "TIGHT AND DRY: from 380 micron to 455 micron in 18 min, and levelled."),
+                Judged("nitrogen-hold", "holds", "HOLDS: 148 psig."),
+                Judged("nitrogen-hold", "leaking", "LEAKS: 120 psig."),
+            ],
+        };
+
+        var pages = Tool.TextOf(PdfReport.Write(new SheetWriter(InventedVisit.Phrases).Write(report))).Split('\f');
+
+        Assert.Contains("the distributor nut, 4 o'clock", pages[0], StringComparison.Ordinal);
+        Assert.Contains("Vacuum test: TIGHT AND DRY", pages[0], StringComparison.Ordinal);
+        Assert.DoesNotContain("Pressure test", pages[0], StringComparison.Ordinal);
+        Assert.Contains("LEAK: climbing without end.", pages[1], StringComparison.Ordinal);
+        Assert.Contains("LEAKS: 120 psig.", pages[1], StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(UnitSystem.Us, null, "612 x 792")]
     [InlineData(UnitSystem.Metric, null, "595 x 842")]
@@ -117,6 +142,9 @@ public class VisitReportTests
         Assert.Contains("Nothing was left open.", text, StringComparison.Ordinal);
         Assert.Contains("not closed yet", HtmlReport.Write(sheet), StringComparison.Ordinal);
     }
+
+    private static JudgementGiven Judged(string judgement, string outcome, string text) =>
+        new("w", "s", judgement, outcome, text, []) { At = Invented.Morning, By = "Robin" };
 
     private static ReportSheet Sheet() => new SheetWriter(InventedVisit.Phrases).Write(InventedVisit.Report());
 }

@@ -41,7 +41,7 @@ public sealed record VisitReport(
     /// <summary>The leaks found.</summary>
     public ImmutableArray<LeakFound> Leaks { get; init; } = [];
 
-    /// <summary>What the walks' judgements came to, the last of each stop.</summary>
+    /// <summary>What the walks' judgements came to, in the order they were said.</summary>
     public ImmutableArray<JudgementGiven> Judgements { get; init; } = [];
 
     /// <summary>The equipment's leak rate, or null where charge or additions are not known.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Assistant.Records.Plots;
 using Assistant.Records.Readings;
@@ -9,6 +10,9 @@ namespace Assistant.Records.Reports.Sheet;
 /// <summary>One page for the one who pays: what was found, what was done, what is left, and what that rests on.</summary>
 internal sealed class CustomerPage(VisitReport report, ReportWords words)
 {
+    // What proves the work to the one who pays; all else that was judged is the office's.
+    private static readonly FrozenSet<(string Judgement, string Outcome)> Proofs = new[] { ("nitrogen-hold", "holds"), ("vacuum-decay", "tight") }.ToFrozenSet();
+
     public IEnumerable<SheetBlock> Blocks()
     {
         yield return new Heading(1, words["title"]);
@@ -81,6 +85,8 @@ internal sealed class CustomerPage(VisitReport report, ReportWords words)
             (SheetText)$"{ReportWords.Mass(Math.Abs(c.GrossAfterGrams - c.GrossBeforeGrams), report.Units)} {c.Refrigerant} {words[$"way.{c.Purpose}"]} ({c.Tag})").ToList();
         var said = Said(FactCatalogue.ChargeAdded, "charge-added").Concat(Said(FactCatalogue.ChargeRecovered, "charge-recovered")).ToList();
         List<SheetText> done = [.. cylinders, .. said];
+        done.AddRange(report.Judgements.GroupBy(j => j.Judgement).Select(g => g.Last()).Where(j => Proofs.Contains((j.Judgement, j.Outcome)))
+            .Select(j => (SheetText)words.Say($"proof.{j.Judgement}", ("text", j.Text))));
         done.InsertRange(0, report.Mended.Select(m => m.Fault).Distinct().Select(fault => (SheetText)words.Say("mended", ("fault", words.Fault(fault)))));
         if (done.Count == 0)
         {
