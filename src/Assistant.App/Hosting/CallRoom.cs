@@ -18,6 +18,7 @@ public sealed class CallRoom : IConversation, IAsyncDisposable
 
     private CallRoom(DialogueParts dialogue, EventLog log, DataFolder data, ConversationOptions options)
     {
+        Data = data;
         Dialogue = dialogue;
         Log = log;
         Conversations = new(log, dialogue.Engine, options);
@@ -29,6 +30,8 @@ public sealed class CallRoom : IConversation, IAsyncDisposable
         Reports = new(log, store, dialogue.Phrases);
         Links = new(log.Database, data, TimeProvider.System);
     }
+
+    public DataFolder Data { get; }
 
     public DialogueParts Dialogue { get; }
 
@@ -43,6 +46,8 @@ public sealed class CallRoom : IConversation, IAsyncDisposable
     public DueReminders Reminders { get; }
 
     public PictureService Pictures { get; }
+
+    public PictureStore Album => store;
 
     public VisitReports Reports { get; }
 

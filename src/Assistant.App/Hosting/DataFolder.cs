@@ -11,6 +11,9 @@ public sealed class DataFolder
 
     public string Database => System.IO.Path.Combine(Path, "coldwalk.db");
 
+    /// <summary>Pictures on their way, in pieces.</summary>
+    public string Uploads => System.IO.Path.Combine(Path, "uploads");
+
     /// <summary>Where records are kept when nothing is said: COLDWALK_DATA, or the user's own data folder.</summary>
     public static string Default =>
         Environment.GetEnvironmentVariable("COLDWALK_DATA") is { Length: > 0 } named ? named

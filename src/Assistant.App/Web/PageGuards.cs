@@ -6,11 +6,11 @@ namespace Assistant.App.Web;
 internal static class PageGuards
 {
     private const string PagePolicy =
-        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+        "default-src 'none'; script-src 'self'; worker-src 'self'; manifest-src 'self'; style-src 'self'; img-src 'self' blob:; connect-src 'self'; frame-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
-    /// <summary>A report is a document with its own styles and pictures inside, and no script.</summary>
+    /// <summary>A report is a document with its own styles and pictures inside, and no script. The page shows it in a frame.</summary>
     public const string ReportPolicy =
-        "default-src 'none'; style-src 'unsafe-inline'; img-src 'self' data:; form-action 'none'; base-uri 'none'; frame-ancestors 'none'";
+        "default-src 'none'; style-src 'unsafe-inline'; img-src 'self' data:; form-action 'none'; base-uri 'none'; frame-ancestors 'self'";
 
     public static void UsePageGuards(this WebApplication app)
     {
@@ -19,11 +19,11 @@ internal static class PageGuards
             var headers = context.Response.Headers;
             headers.ContentSecurityPolicy = PagePolicy;
             headers.XContentTypeOptions = "nosniff";
-            headers.XFrameOptions = "DENY";
+            headers.XFrameOptions = "SAMEORIGIN";
             headers["Referrer-Policy"] = "no-referrer";
             headers["Cross-Origin-Opener-Policy"] = "same-origin";
             headers["Cross-Origin-Resource-Policy"] = "same-origin";
-            headers["Permissions-Policy"] = "geolocation=(), payment=(), usb=()";
+            headers["Permissions-Policy"] = "geolocation=(), payment=(), usb=(), camera=(self), microphone=(self)";
             if (context.Request.Path.StartsWithSegments("/api", StringComparison.Ordinal) || context.Request.Path.StartsWithSegments("/visits", StringComparison.Ordinal))
             {
                 headers.CacheControl = "no-store";

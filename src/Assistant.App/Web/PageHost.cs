@@ -5,7 +5,6 @@ using Assistant.Channels;
 using Assistant.Channels.Endpoint;
 using Assistant.Channels.Text;
 using Assistant.Records.People;
-using Microsoft.Extensions.FileProviders;
 
 namespace Assistant.App.Web;
 
@@ -37,6 +36,8 @@ internal static class PageHost
         builder.Services.AddSingleton<VisitDesk>();
         builder.Services.AddSingleton<VisitViews>();
         builder.Services.AddHostedService<AlertWatch>();
+        builder.Services.AddSingleton(_ => new VisitFeed(room.Log));
+        builder.Services.AddSingleton(services => new PictureUploads(room.Data.Uploads, services.GetRequiredService<TimeProvider>().GetUtcNow()));
         builder.Services.AddColdwalkBot(bot);
         if (text is not null && people is not null)
         {
@@ -47,11 +48,14 @@ internal static class PageHost
         app.UsePageErrors();
         app.UsePageGuards();
         app.UseResponseCompression();
-        UsePage(app);
+        app.UsePageShell();
         app.MapVisits();
+        app.MapVisitStream();
         app.MapPictures();
         app.MapReports();
         app.MapReportLinks();
+        app.MapTables();
+        app.MapUnits();
         app.MapColdwalkBot();
         if (text is not null)
         {
@@ -59,16 +63,5 @@ internal static class PageHost
         }
 
         return app;
-    }
-
-    private static void UsePage(WebApplication app)
-    {
-        var files = new PhysicalFileProvider(Path.Combine(AppContext.BaseDirectory, "wwwroot"));
-        app.UseDefaultFiles(new DefaultFilesOptions { FileProvider = files });
-        app.UseStaticFiles(new StaticFileOptions
-        {
-            FileProvider = files,
-            OnPrepareResponse = file => file.Context.Response.Headers.CacheControl = "no-cache",
-        });
     }
 }

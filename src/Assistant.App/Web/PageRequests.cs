@@ -9,7 +9,9 @@ public sealed record OpenVisitRequest(string? Id, string? By, string? Site, stri
 
 /// <summary>Something said on the page.</summary>
 /// <param name="Id">Made on the page: the same id again gets the same reply and changes nothing.</param>
-public sealed record SayRequest(string? Id, string? By, string? Text);
+/// <param name="Answers">What stood on the screen when it was said (see <see cref="LateAnswer"/>), or null for free words.</param>
+/// <param name="Ago">Seconds since it was said, by the phone's own clock.</param>
+public sealed record SayRequest(string? Id, string? By, string? Text, string? Answers, double? Ago);
 
 /// <summary>What a request may hold; what does not fit is refused with one line that says what would.</summary>
 internal static partial class RequestRules
@@ -35,6 +37,13 @@ internal static partial class RequestRules
             : line.Length > longest ? throw new RequestRefused($"{key}: {line.Length} characters; {longest} are the most.")
             : line.Any(char.IsControl) ? throw new RequestRefused($"{key}: plain text on one line is wanted, without control characters.")
             : line;
+    }
+
+    /// <summary>When something was said that a phone kept for a while: an age needs no clocks that agree. Never before the visit began.</summary>
+    public static DateTimeOffset SaidAt(DateTimeOffset now, double? secondsAgo, DateTimeOffset opened)
+    {
+        var said = now - TimeSpan.FromSeconds(secondsAgo is > 0 and < 7 * 86_400 ? secondsAgo.Value : 0);
+        return said < opened && opened <= now ? opened : said;
     }
 
     /// <exception cref="RequestRefused">Neither us nor metric.</exception>

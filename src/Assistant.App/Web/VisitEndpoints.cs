@@ -1,6 +1,5 @@
 using Assistant.App.Demo;
 using Assistant.App.Hosting;
-using Assistant.Dialogue.Visits;
 using Assistant.Trade.Refrigerants;
 using Microsoft.AspNetCore.Http.Metadata;
 
@@ -32,9 +31,12 @@ internal static class VisitEndpoints
 
     private static async Task<StartView> StartAsync(CallRoom room, DemoVisit demo, CancellationToken cancellation) => new(
         [.. (await room.Visits.OfChannelAsync(Channel, cancellation)).Select(v => new OpenVisitView(v.Conversation, v.Site, v.OpenedAt))],
-        [.. (await room.Assets.ListAsync(cancellation)).Where(a => a.Id != demo.Id).Select(a => new AssetView(a.Id, a.Site, a.Unit))],
+        [.. (await room.Assets.ListAsync(cancellation)).Where(a => a.Id != demo.Id).Take(MostAssets).Select(a => new AssetView(a.Id, a.Site, a.Unit))],
         [.. RefrigerantLibrary.All.Select(r => r.Designation)],
         demo.Notice);
+
+    /// <summary>More than this is found by the search, not by reading a list.</summary>
+    private const int MostAssets = 12;
 
     private static async Task<VisitView> OpenAsync(OpenVisitRequest request, CallRoom room, VisitDesk desk, VisitViews views, CancellationToken cancellation)
     {
@@ -53,10 +55,18 @@ internal static class VisitEndpoints
 
     private static async Task<VisitView> SayAsync(string id, SayRequest request, CallRoom room, VisitViews views, TimeProvider clock, CancellationToken cancellation)
     {
-        var message = new InboundMessage(
-            RequestRules.Id(request.Id), Channel, id, RequestRules.Person(request.By), clock.GetUtcNow(), RequestRules.Line("text", request.Text, RequestRules.LongestText));
+        var messageId = RequestRules.Id(request.Id);
+        var text = RequestRules.Line("text", request.Text, RequestRules.LongestText);
         var visit = await room.VisitAsync(id, cancellation);
-        var reply = await room.HandleAsync(message, cancellation);
+        if (await room.Log.ReplyToAsync(Channel, messageId, cancellation) is { } before)
+        {
+            return await views.AfterAsync(id, visit, before, cancellation);
+        }
+
+        var state = await room.Conversations.StateOfAsync(visit, cancellation);
+        var meant = LateAnswer.Meant(text, request.Answers, state, room.Now(state), room.Dialogue.Phrases);
+        var said = RequestRules.SaidAt(clock.GetUtcNow(), request.Ago, state.OpenedAt);
+        var reply = await room.HandleAsync(new(messageId, Channel, id, RequestRules.Person(request.By), said, meant), cancellation);
         return await views.AfterAsync(id, visit, reply, cancellation);
     }
 
@@ -65,9 +75,10 @@ internal static class VisitEndpoints
         await room.VisitAsync(id, cancellation);
         return [.. (await room.Reminders.TakeDueAsync(Channel, id, clock.GetUtcNow(), cancellation)).Select(ReplyView.Of)];
     }
-
-    private sealed record BodyLimit(long? MaxRequestBodySize) : IRequestSizeLimitMetadata;
 }
+
+/// <summary>The most bytes a request's body may have.</summary>
+internal sealed record BodyLimit(long? MaxRequestBodySize) : IRequestSizeLimitMetadata;
 
 /// <summary>What the first screen offers.</summary>
 /// <param name="Demo">The words that say the demo is invented.</param>

@@ -11,7 +11,7 @@ namespace Assistant.App.Web;
 internal sealed class VisitViews(CallRoom room)
 {
     /// <summary>More of the talk than this is in the report, not on the screen.</summary>
-    public const int MostTurns = 60;
+    private const int MostTurns = 60;
 
     private PhraseBook Phrases => room.Dialogue.Phrases;
 
@@ -19,55 +19,66 @@ internal sealed class VisitViews(CallRoom room)
     public async Task<VisitView> AfterAsync(string id, string visitId, Reply reply, CancellationToken cancellation) =>
         Of(id, await room.Conversations.StateOfAsync(visitId, cancellation), reply, []);
 
+    /// <summary>The visit as it stands, without what was said.</summary>
+    public async Task<VisitView> NowAsync(string id, string visitId, CancellationToken cancellation)
+    {
+        var state = await room.Conversations.StateOfAsync(visitId, cancellation);
+        return Of(id, state, room.Now(state), []);
+    }
+
     /// <summary>The visit with the talk so far, as it is opened on the screen.</summary>
     public async Task<VisitView> OpenedAsync(string id, string visitId, CancellationToken cancellation)
     {
-        var state = await room.Conversations.StateOfAsync(visitId, cancellation);
-        return Of(id, state, room.Now(state), await TurnsAsync(visitId, cancellation));
-    }
-
-    private async Task<List<TurnView>> TurnsAsync(string visitId, CancellationToken cancellation)
-    {
-        var turns = new List<TurnView>();
-        foreach (var heard in (await room.Log.ReadAsync(visitId, cancellation)).OfType<MessageHeard>().TakeLast(MostTurns))
+        var events = await room.Log.ReadAsync(visitId, cancellation);
+        var state = VisitState.Fold(events);
+        var entries = new List<object>();
+        foreach (var happened in events.Where(e => e is MessageHeard or PictureTaken).TakeLast(MostTurns))
         {
-            var reply = await room.Log.ReplyToAsync(heard.Channel, heard.MessageId, cancellation);
-            turns.Add(new(heard.MessageId, heard.By, heard.Text, heard.At, reply is null ? null : ReplyView.Of(reply)));
+            entries.Add((await EntryAsync(happened, cancellation))!);
         }
 
-        return turns;
+        return Of(id, state, room.Now(state), entries);
     }
 
-    private VisitView Of(string id, VisitState state, Reply reply, IReadOnlyList<TurnView> turns) => new(
-        id,
-        state.Site ?? "",
-        Word(state.Units),
-        PlaceName(reply.Walk?.Place ?? state.Place),
-        ReplyView.Of(reply),
-        turns,
-        [.. Readings(state)],
-        [.. Verdicts(state)]);
-
-    private IEnumerable<ReadingView> Readings(VisitState state)
+    /// <summary>What the talk shows of an event; null where it shows nothing.</summary>
+    public async Task<object?> EntryAsync(VisitEvent happened, CancellationToken cancellation)
     {
-        foreach (var fact in FactCatalogue.All)
+        switch (happened)
         {
-            if (state.Questioned.TryGetValue(fact, out var questioned))
-            {
-                yield return new(fact.Name, Label(fact), PlaceName(Word(fact.Place)), Text(questioned.Value), null, Doubted: true);
-            }
-
-            if (state.Facts.Find(fact) is { } value)
-            {
-                var taken = state.History.GetValueOrDefault(fact)?.LastOrDefault();
-                var recorded = taken is null || taken.Place == Word(Place.Record);
-                yield return new(fact.Name, Label(fact), PlaceName(recorded ? Word(Place.Record) : Word(fact.Place)), Text(value), recorded ? null : taken!.At, Doubted: false);
-            }
+            case MessageHeard heard:
+                var reply = await room.Log.ReplyToAsync(heard.Channel, heard.MessageId, cancellation);
+                return new TurnView(heard.MessageId, heard.By, heard.Channel, heard.Text, heard.At, reply is null ? null : ReplyView.Of(reply));
+            case PictureTaken picture:
+                return new PictureEntry(picture.PictureId, picture.By, picture.Caption, picture.At);
+            default:
+                return null;
         }
     }
 
-    private IEnumerable<VerdictView> Verdicts(VisitState state) =>
-        from finding in Assessor.Assess(state.Facts).Findings
+    private VisitView Of(string id, VisitState state, Reply reply, IReadOnlyList<object> entries)
+    {
+        var assessment = Assessor.Assess(state.Facts);
+        return new(
+            id,
+            state.Version,
+            state.Site ?? "",
+            state.Unit,
+            state.AssetId,
+            state.Units.ToString().ToLowerInvariant(),
+            ReadingViews.PlaceName(reply.Walk?.Place ?? state.Place, Phrases),
+            reply.Walk?.Stop ?? state.Stop,
+            state.Facts.Word(FactCatalogue.Refrigerant),
+            state.Facts.Barometer.Pascals,
+            state.Outcome is not null,
+            ReplyView.Of(reply),
+            entries,
+            [.. ReadingViews.Of(state, Phrases)],
+            [.. DerivedViews.Of(state, assessment.Derived, Phrases)],
+            [.. Verdicts(state, assessment)]);
+    }
+
+    private IEnumerable<VerdictView> Verdicts(VisitState state, Assessment assessment) =>
+        from finding in assessment.Findings
         where finding.Standing != Standing.RuledOut
         select new VerdictView(
             Codes.Of(finding.Code),
@@ -75,13 +86,4 @@ internal sealed class VisitViews(CallRoom room)
             Codes.Of(finding.Standing),
             [.. finding.Because.Select(reason => Phrases.Say(reason, state.Units).Full)],
             [.. finding.Against.Select(reason => Phrases.Say(reason, state.Units).Full)]);
-
-    private string Text(FactValue value) => value is Reading reading ? AmountText.Written(reading) : Phrases.Word(((Observation)value).Value);
-
-    private string Label(Fact fact) => Phrases.Word(fact.Name);
-
-    private string PlaceName(string? place) => place is null ? "" : Phrases.Has($"place.{place}") ? Phrases.Say($"place.{place}", default).Full : place;
-
-    private static string Word<TName>(TName name)
-        where TName : struct, Enum => name.ToString().ToLowerInvariant();
 }

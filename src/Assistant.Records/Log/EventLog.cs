@@ -22,6 +22,9 @@ public sealed class EventLog : IAsyncDisposable
 
     public LogStatistics Statistics => writer.Statistics;
 
+    /// <summary>Told of each visit whose log grew through this program, once it is on the disk. A handler must be quick and must not throw.</summary>
+    public event EventHandler<VisitGrew>? Grew;
+
     /// <summary>Opens the database, brings it up to date and starts the writer.</summary>
     /// <exception cref="RecordsException">The database can not be used; the message says why.</exception>
     public static async Task<EventLog> OpenAsync(IRecordsDatabase database, CancellationToken cancellation = default)
@@ -33,10 +36,16 @@ public sealed class EventLog : IAsyncDisposable
 
     /// <summary>Stores the events, the reply and what hangs on them in one transaction; returns once they are on the disk.</summary>
     /// <exception cref="RecordsException">Nothing was stored; the message says why.</exception>
-    public Task<AppendResult> AppendAsync(Append append)
+    public async Task<AppendResult> AppendAsync(Append append)
     {
         ArgumentNullException.ThrowIfNull(append);
-        return writer.AppendAsync(append);
+        var result = await writer.AppendAsync(append);
+        if (result is Appended appended)
+        {
+            Grew?.Invoke(this, new(append.VisitId, appended.Version));
+        }
+
+        return result;
     }
 
     /// <summary>The events of a visit in order, numbered; empty where there is no such visit.</summary>

@@ -1,4 +1,6 @@
 using System.Diagnostics;
+using System.Net.Http.Json;
+using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 
 namespace Assistant.EndToEnd.Tests.Fixtures;
@@ -16,7 +18,7 @@ public sealed partial class AppServer : IAsyncLifetime, IDisposable
 
     public async Task InitializeAsync()
     {
-        process = AppProcess.Start(["serve", "--port", "0", "--data", Data]);
+        process = AppProcess.Start(["serve", "--port", $"{(Address.IsDefaultPort ? 0 : Address.Port)}", "--data", Data]);
         process.ErrorDataReceived += (_, _) => { };
         process.BeginErrorReadLine();
         using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(60));
@@ -26,6 +28,17 @@ public sealed partial class AppServer : IAsyncLifetime, IDisposable
         Client.Dispose();
         Client = new() { BaseAddress = Address };
     }
+
+    /// <summary>Posts JSON that must be taken.</summary>
+    public async Task<JsonNode> PostAsync(string path, object body)
+    {
+        using var response = await Client.PostAsJsonAsync(path, body);
+        Assert.True(response.IsSuccessStatusCode, await response.Content.ReadAsStringAsync());
+        return (await response.Content.ReadFromJsonAsync<JsonNode>())!;
+    }
+
+    /// <summary>Starts again after a kill, under the same address and on the same records.</summary>
+    public Task StartAgainAsync() => InitializeAsync();
 
     /// <summary>As a power cut does it: no chance to finish anything (SIGKILL).</summary>
     public async Task KillAsync()

@@ -29,17 +29,26 @@ public sealed class Phone : IAsyncLifetime
         });
     }
 
-    public async Task<IPage> NewPageAsync(ColorScheme scheme = ColorScheme.Light)
+    /// <summary>A fresh phone, with nothing on it yet.</summary>
+    /// <param name="person">The name it is used under; null for one that has not been told.</param>
+    /// <param name="installs">False for a browser that keeps no page: what it sends can be watched and cut.</param>
+    public async Task<IPage> NewPageAsync(ColorScheme scheme = ColorScheme.Light, AppServer? server = null, string? person = null, int width = Width, int height = Height, bool installs = true)
     {
         var context = await browser!.NewContextAsync(new()
         {
-            BaseURL = Server.Address.ToString(),
-            ViewportSize = new() { Width = Width, Height = Height },
-            DeviceScaleFactor = 2,
+            BaseURL = (server ?? Server).Address.ToString(),
+            ViewportSize = new() { Width = width, Height = height },
+            DeviceScaleFactor = width == Width ? 2 : 1,
             HasTouch = true,
             ColorScheme = scheme,
+            ServiceWorkers = installs ? ServiceWorkerPolicy.Allow : ServiceWorkerPolicy.Block,
         });
         context.SetDefaultTimeout(20_000);
+        if (person is not null)
+        {
+            await context.AddInitScriptAsync($"localStorage.setItem('coldwalk.person', '{person}')");
+        }
+
         return await context.NewPageAsync();
     }
 

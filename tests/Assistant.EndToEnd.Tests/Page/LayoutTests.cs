@@ -1,11 +1,10 @@
-using System.Text.RegularExpressions;
 using Assistant.EndToEnd.Tests.Fixtures;
 using Microsoft.Playwright;
 
 namespace Assistant.EndToEnd.Tests.Page;
 
 [Collection(PhoneGroup.Name)]
-public partial class LayoutTests(Phone phone)
+public class LayoutTests(Phone phone)
 {
     [Fact]
     public async Task Nothing_scrolls_sideways_at_360_px_and_nothing_to_press_is_under_48_px()
@@ -54,28 +53,6 @@ public partial class LayoutTests(Phone phone)
         await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToBeInViewportAsync();
     }
 
-    [Fact]
-    public async Task The_first_view_weighs_less_than_60_KB_on_the_wire()
-    {
-        using var client = new HttpClient { BaseAddress = phone.Server.Address };
-        client.DefaultRequestHeaders.AcceptEncoding.ParseAdd("br");
-        var page = await phone.Server.Client.GetStringAsync("/");
-        var linked = LinkPattern().Matches(page).Select(m => m.Groups[1].Value).ToHashSet();
-        foreach (var script in Directory.EnumerateFiles(Path.Combine(Path.GetDirectoryName(Repository.Program)!, "wwwroot", "js")))
-        {
-            linked.Add($"/js/{Path.GetFileName(script)}");
-        }
-
-        var weight = (await client.GetByteArrayAsync("/")).Length;
-        foreach (var file in linked)
-        {
-            weight += (await client.GetByteArrayAsync(file)).Length;
-        }
-
-        Assert.InRange(linked.Count, 10, 40);
-        Assert.InRange(weight, 5_000, 60_000);
-    }
-
     private static async Task FitsAsync(IPage page)
     {
         var wide = await page.EvaluateAsync<string[]>(
@@ -95,7 +72,4 @@ public partial class LayoutTests(Phone phone)
             """);
         Assert.Empty(small);
     }
-
-    [GeneratedRegex("""(?:href|src)="(/[^"]+\.(?:css|js|svg))""")]
-    private static partial Regex LinkPattern();
 }

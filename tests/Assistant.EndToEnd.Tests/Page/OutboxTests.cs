@@ -28,7 +28,7 @@ public class OutboxTests(Phone phone)
     [Fact]
     public async Task A_message_whose_answer_was_lost_on_the_way_counts_once()
     {
-        var page = await phone.NewPageAsync();
+        var page = await phone.NewPageAsync(installs: false);
         await Talk.OpenDemoAsync(page);
         var lost = 0;
         await page.RouteAsync("**/messages", async route =>
@@ -45,9 +45,11 @@ public class OutboxTests(Phone phone)
         });
 
         await Talk.SayAsync(page, "ok");
+        await Assertions.Expect(page.Locator("#outbox")).ToBeVisibleAsync();
 
         var visit = new Uri(page.Url).Query.Split('=')[1];
         var turns = JsonNode.Parse(await phone.Server.Client.GetStringAsync($"/api/visits/{visit}"))!["turns"]!.AsArray();
+        await Assertions.Expect(page.Locator("#outbox")).ToBeHiddenAsync();
         Assert.True(lost >= 2);
         Assert.Equal("ok", (string?)Assert.Single(turns)!["text"]);
     }
@@ -62,7 +64,7 @@ public class OutboxTests(Phone phone)
         await page.Locator("#caption-text").FillAsync("Coil face, packed with fluff");
         await Phone.ShootAsync(page, "picture");
 
-        await page.RunAndWaitForResponseAsync(() => page.Locator("#caption-text").PressAsync("Enter"), response => response.Url.Contains("/pictures", StringComparison.Ordinal) && response.Ok);
+        await page.RunAndWaitForResponseAsync(() => page.Locator("#caption-text").PressAsync("Enter"), response => response.Url.Contains("/pictures/", StringComparison.Ordinal) && response.Request.Method == "POST" && response.Ok);
 
         await Assertions.Expect(page.Locator("#log .waiting")).ToHaveCountAsync(0);
         var visit = new Uri(page.Url).Query.Split('=')[1];

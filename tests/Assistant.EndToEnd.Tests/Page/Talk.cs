@@ -1,3 +1,4 @@
+using Assistant.EndToEnd.Tests.Fixtures;
 using Microsoft.Playwright;
 
 namespace Assistant.EndToEnd.Tests.Page;
@@ -11,6 +12,15 @@ internal static class Talk
         await page.GetByRole(AriaRole.Button, new() { Name = "Open the demo visit" }).ClickAsync();
         await Assertions.Expect(page.Locator("#ask")).Not.ToBeEmptyAsync();
     }
+
+    /// <summary>Waits until the phone holds the page itself and the tables.</summary>
+    public static Task InstalledAsync(IPage page) => page.WaitForFunctionAsync(
+        "async () => Boolean(navigator.serviceWorker.controller) && Boolean(await (await caches.open('coldwalk-tables')).match('/tables.json'))"
+        + " && Boolean(await (await import('/js/kept.js')).recall('facts:metric'))");
+
+    /// <summary>A measured figure, beside the screenshots.</summary>
+    public static void Note(string what, TimeSpan? took = null) =>
+        File.AppendAllText(Path.Combine(Repository.Screenshots, "measured.txt"), took is null ? $"{what}\n" : $"{what}: {took.Value.TotalSeconds:0.00} s\n");
 
     /// <summary>Does something and waits for the answer.</summary>
     public static async Task AnsweredAsync(IPage page, Func<Task> act)

@@ -4,6 +4,10 @@ import { byId, make, show, unitName } from "./dom.js";
 /** "9 degC" as it is written by hand: 9 °C. */
 const written = text => text.replace(/ (degC|degF)$/, (_, unit) => ` ${unitName(unit)}`);
 
+const ways = { sms: "by text message", voice: "by voice", page: "" };
+
+const who = ({ by, channel }) => [by, ways[channel] ?? channel].filter(part => part).join(", ");
+
 function caution({ text }) {
   return make("p", { className: "caution" }, make("span", { className: "unseen", textContent: "Caution: " }), text);
 }
@@ -34,11 +38,17 @@ export class Log {
     this.#last = null;
   }
 
-  /** Adds the technician's words; they are marked as waiting until the program has taken them. */
+  has(id) {
+    return this.#find(id) !== undefined;
+  }
+
+  /** Adds the technician's words, or somebody else's with the name and the way they came; they are marked as waiting until the program has taken them. */
   heard(entry, waiting) {
-    const item = make("div", { className: waiting ? "heard waiting" : "heard" });
+    const isOwn = waiting || !entry.by;
+    const item = make("div", { className: isOwn ? "heard" : "heard other" });
+    item.classList.toggle("waiting", waiting);
     item.dataset.id = entry.id;
-    if (entry.by) item.append(make("span", { className: "unseen", textContent: `${entry.by}: ` }));
+    if (!isOwn) item.append(make("span", { className: "who", textContent: who(entry) }));
     item.append(written(entry.text || entry.caption || "Picture"));
     if (entry.image) item.append(make("img", { src: entry.image, alt: entry.caption || "Picture" }));
     if (waiting) item.append(make("span", { className: "note", textContent: "not sent yet" }));
@@ -46,17 +56,44 @@ export class Log {
     this.end();
   }
 
+  /** A picture that came from elsewhere: its caption, and the picture itself only when wanted, for it costs a slow line seconds. */
+  pictured(entry, visit) {
+    const address = `/visits/${encodeURIComponent(visit)}/pictures/${entry.picture}.jpg`;
+    const item = make("div", { className: entry.by ? "heard other" : "heard" });
+    item.dataset.id = entry.picture;
+    if (entry.by) item.append(make("span", { className: "who", textContent: entry.by }));
+    item.append(make("a", { className: "press", href: address, target: "_blank", rel: "noopener", textContent: `Picture: ${entry.caption || "without a caption"}` }));
+    this.#list.append(item);
+    this.end();
+  }
+
   taken(id) {
-    const item = this.#find(id);
-    item?.classList.remove("waiting");
-    item?.querySelector(".note")?.remove();
+    this.#settle(id);
   }
 
   refused(id, line) {
+    this.#settle(id);
+    this.note(id, `not taken: ${line}`);
+  }
+
+  /** How much of a picture is over. */
+  progress(id, share) {
+    const note = this.#find(id)?.querySelector(".note");
+    if (note) note.textContent = `sending, ${Math.round(share * 100)} %`;
+  }
+
+  note(id, text) {
+    this.#find(id)?.append(make("span", { className: "note", textContent: text }));
+  }
+
+  remove(id) {
+    this.#find(id)?.remove();
+  }
+
+  #settle(id) {
     const item = this.#find(id);
     item?.classList.remove("waiting");
     item?.querySelector(".note")?.remove();
-    item?.append(make("span", { className: "note", textContent: `not taken: ${line}` }));
   }
 
   /** Adds an answer. Its question stands large below; when the next answer comes, it is written here for the record. */

@@ -1,32 +1,90 @@
-// The page: which visit stands in the address decides what is shown.
+// The page: what stands in the address decides what is shown. What the first question does not need is loaded when it is wanted.
 import { byId } from "./dom.js";
 import { StartScreen } from "./start.js";
 import { startTheme } from "./theme.js";
 import { VisitScreen } from "./visit.js";
 
-const visitScreen = new VisitScreen();
-const startScreen = new StartScreen((id, view) => {
-  history.pushState(null, "", `?visit=${encodeURIComponent(id)}`);
-  visitScreen.enter(id, view);
+const visit = new VisitScreen();
+
+function go(address, show) {
+  history.pushState(null, "", address);
+  show();
+}
+
+const enter = (id, view) => go(`/?visit=${encodeURIComponent(id)}`, () => visit.enter(id, view));
+const start = new StartScreen({ enter, unit: id => go(`/?unit=${encodeURIComponent(id)}`, route) });
+
+async function route() {
+  const address = new URLSearchParams(location.search);
+  for (const dialog of document.querySelectorAll("dialog[open]")) dialog.close();
+  if (address.get("visit")) return visit.enter(address.get("visit"));
+  visit.leave();
+  if (address.get("unit")) {
+    const { showUnit } = await import("./unit.js");
+    return showUnit(address.get("unit"), { enter, open: request => start.open(request) });
+  }
+  return start.show();
+}
+
+const say = entry => visit.enterReading(entry);
+const sheets = {
+  "show-readings": async () => {
+    const { showReadings } = await import("./readings.js");
+    showReadings(visit.view, correct);
+    byId("readings").showModal();
+  },
+  "show-more": () => byId("more").showModal(),
+  "other-reading": async () => (await import("./entry.js")).chooseReading(visit.view, say),
+  "quick-open": async () => (await import("./quick.js")).openQuick(visit.view),
+  "quick-start": async () => (await import("./quick.js")).openQuick(null),
+  "share-open": async () => (await import("./share.js")).openShare(visit.view),
+  "report-open": () => {
+    byId("report-frame").src = `/visits/${encodeURIComponent(visit.view.id)}/report.html`;
+    byId("report-pdf").href = `/visits/${encodeURIComponent(visit.view.id)}/report.pdf`;
+    byId("report").showModal();
+  },
+  picture: () => byId("camera").click(),
+};
+
+async function correct(reading) {
+  byId("readings").close();
+  (await import("./entry.js")).enterReading(reading, say);
+}
+
+for (const [button, open] of Object.entries(sheets)) {
+  byId(button).addEventListener("click", () => {
+    if (byId("more").open && button !== "show-more") byId("more").close();
+    open();
+  });
+}
+byId("camera").addEventListener("change", async event => {
+  const [file] = event.target.files;
+  if (!file) return;
+  await (await import("./picture.js")).captionPicture(file, picture => visit.picture(picture));
+  event.target.value = "";
 });
-
-function route() {
-  const id = new URLSearchParams(location.search).get("visit");
-  if (id) visitScreen.enter(id);
-  else startScreen.show();
-}
-
-for (const [button, dialog] of [["show-readings", "readings"], ["show-more", "more"]]) {
-  byId(button).addEventListener("click", () => byId(dialog).showModal());
-}
+let units = null;
+addEventListener("visit-shown", async event => {
+  if (units !== event.detail.units) {
+    units = event.detail.units;
+    setTimeout(async () => (await import("./facts.js")).factsFor(units), 1000);
+  }
+  if (byId("readings").open) (await import("./readings.js")).showReadings(event.detail, correct);
+});
 for (const button of document.querySelectorAll("[data-close]")) {
   button.addEventListener("click", () => button.closest("dialog").close());
 }
-byId("leave").addEventListener("click", () => {
-  byId("more").close();
-  history.pushState(null, "", "/");
-  route();
-});
+for (const id of ["leave", "unit-leave"]) {
+  byId(id).addEventListener("click", () => go("/", route));
+}
 addEventListener("popstate", route);
 startTheme();
-route();
+await route();
+
+// With the first question on the screen there is time for what works without a line: the page itself, and the tables.
+if ("serviceWorker" in navigator) {
+  await navigator.serviceWorker.register("/sw.js").catch(() => {});
+  await navigator.serviceWorker.ready;
+  const { fetchTables } = await import("./tables.js");
+  await fetchTables();
+}

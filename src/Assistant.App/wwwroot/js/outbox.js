@@ -1,24 +1,9 @@
-// What was said and not yet taken is kept in the browser's own database, and sent again in order until it is.
+// What was said or taken and not yet received is kept on the phone, and sent again, one after the other, until it is.
 import * as api from "./api.js";
+import { store } from "./kept.js";
 
 const longestWait = 30000;
-
-const opened = new Promise((resolve, reject) => {
-  const request = indexedDB.open("coldwalk", 1);
-  request.onupgradeneeded = () => request.result.createObjectStore("outbox", { keyPath: "seq", autoIncrement: true });
-  request.onsuccess = () => resolve(request.result);
-  request.onerror = () => reject(request.error);
-});
-
-async function store(mode, work) {
-  const database = await opened;
-  return new Promise((resolve, reject) => {
-    const transaction = database.transaction("outbox", mode);
-    const request = work(transaction.objectStore("outbox"));
-    transaction.oncomplete = () => resolve(request.result);
-    transaction.onabort = transaction.onerror = () => reject(transaction.error);
-  });
-}
+const pieceSize = 48 * 1024;
 
 /** Keeps the entry, then tries to send. Where the browser keeps nothing, it is sent straight away. */
 export class Outbox {
@@ -27,7 +12,7 @@ export class Outbox {
   #timer = 0;
   #unkept = [];
 
-  /** handlers: taken(entry, view), refused(entry, line), waiting(count, line). */
+  /** handlers: taken(entry, answer), refused(entry, line), waiting(count, line), sent(entry, share). */
   constructor(handlers) {
     this.handlers = handlers;
     addEventListener("online", () => this.send());
@@ -35,7 +20,7 @@ export class Outbox {
 
   async add(entry) {
     try {
-      await store("readwrite", outbox => outbox.add(entry));
+      entry.seq = await store("outbox", "readwrite", outbox => outbox.add(entry));
     } catch {
       this.#unkept.push(entry);
     }
@@ -43,19 +28,30 @@ export class Outbox {
     await this.send();
   }
 
+  /** Takes the last thing said on a visit back, where it has not gone out yet. */
+  async takeBack(visit) {
+    if (this.#sending) return null;
+    const last = (await this.entries()).filter(entry => entry.visit === visit).pop();
+    if (!last) return null;
+    await this.#drop(last);
+    const left = await this.entries();
+    this.handlers.waiting(left.length, left.length > 0 ? "No signal." : "");
+    return last;
+  }
+
   async entries() {
-    const kept = await store("readonly", outbox => outbox.getAll()).catch(() => []);
+    const kept = await store("outbox", "readonly", outbox => outbox.getAll()).catch(() => []);
     return [...kept, ...this.#unkept];
   }
 
+  /** One page at a time sends: another page of this phone goes on where this one stops. */
   async send() {
     if (this.#sending) return;
     this.#sending = true;
     clearTimeout(this.#timer);
     try {
-      for (let entries = await this.entries(); entries.length > 0; entries = await this.entries()) {
-        await this.#sendOne(entries[0]);
-      }
+      if (navigator.locks) await navigator.locks.request("coldwalk-outbox", () => this.#sendAll());
+      else await this.#sendAll();
       this.#wait = 1000;
       this.handlers.waiting(0, "");
     } catch (failure) {
@@ -68,13 +64,20 @@ export class Outbox {
     }
   }
 
+  async #sendAll() {
+    for (let entries = await this.entries(); entries.length > 0; entries = await this.entries()) {
+      await this.#sendOne(entries[0]);
+    }
+  }
+
   async #sendOne(entry) {
     try {
-      const view = entry.blob
-        ? await api.picture(entry.visit, entry)
-        : await api.say(entry.visit, { id: entry.id, by: entry.by, text: entry.text });
+      const ago = Math.max(0, Math.round((Date.now() - entry.made) / 1000)) || 0;
+      const answer = entry.blob
+        ? await this.#sendPicture(entry, ago)
+        : await api.say(entry.visit, { id: entry.id, by: entry.by, text: entry.text, answers: entry.answers ?? null, ago });
       await this.#drop(entry);
-      this.handlers.taken(entry, view);
+      this.handlers.taken(entry, answer);
     } catch (failure) {
       if (!(failure instanceof api.Refused)) throw failure;
       await this.#drop(entry);
@@ -82,8 +85,22 @@ export class Outbox {
     }
   }
 
+  /** In pieces, from where the last try stopped. */
+  async #sendPicture(entry, ago) {
+    const { size } = entry.blob;
+    let state = await api.pictureState(entry.visit, entry.id);
+    while (!state.picture) {
+      const offset = state.received;
+      const about = { offset, size, by: entry.by, caption: entry.caption, stop: entry.stop ?? "", ago };
+      state = await api.picturePiece(entry.visit, entry.id, about, entry.blob.slice(offset, offset + pieceSize));
+      if (!state.picture && state.received === offset) throw new api.Unreachable("The picture does not go on.");
+      this.handlers.sent(entry, state.received / size);
+    }
+    return state;
+  }
+
   async #drop(entry) {
     this.#unkept = this.#unkept.filter(other => other !== entry);
-    if (entry.seq !== undefined) await store("readwrite", outbox => outbox.delete(entry.seq));
+    if (entry.seq !== undefined) await store("outbox", "readwrite", outbox => outbox.delete(entry.seq));
   }
 }

@@ -1,7 +1,7 @@
-// What is known now: the verdict with its reasons folded, and the readings by place with their age.
+// The verdict as it stands, with its reasons folded.
 import { age, byId, make } from "./dom.js";
 
-function reasons(title, texts) {
+export function reasons(title, texts) {
   if (texts.length === 0) return [];
   return [make("h3", { textContent: title }), make("ul", {}, ...texts.map(text => make("li", { textContent: text })))];
 }
@@ -29,40 +29,11 @@ export function showVerdict(verdicts) {
   field.replaceChildren(make("details", { open: wasOpen }, make("summary", {}, ...fault(first)), grounds));
 }
 
-export function showReadings(readings, verdicts) {
+/** How many readings there are, on the button that shows them. */
+export function showCount(readings) {
   byId("readings-count").textContent = readings.length > 0 ? String(readings.length) : "";
-  const list = byId("readings-list");
-  if (readings.length === 0) {
-    list.replaceChildren(make("p", { textContent: "Nothing has been read yet." }));
-    return;
-  }
-  const places = Map.groupBy ? Map.groupBy(readings, r => r.place) : grouped(readings);
-  list.replaceChildren(...[...places].map(([place, here]) => make("section", { className: "places" },
-    make("h3", { textContent: place }),
-    make("dl", {}, ...here.flatMap(entry)))));
-  list.append(make("section", { className: "places" },
-    ...reasons("What it may be, as far as this goes", verdicts.map(v => `${v.name}: ${v.standing}`))));
-}
-
-function entry(reading) {
-  const name = make("dt", { textContent: reading.label + (reading.doubted ? " (questioned)" : "") });
-  const value = make("dd", {}, reading.value);
-  if (reading.at) {
-    const when = make("span", { className: "age", textContent: age(reading.at) });
-    when.dataset.at = reading.at;
-    value.append(when);
-  }
-  return [name, value];
-}
-
-function grouped(readings) {
-  const places = new Map();
-  for (const reading of readings) {
-    places.set(reading.place, [...(places.get(reading.place) ?? []), reading]);
-  }
-  return places;
 }
 
 setInterval(() => {
-  for (const when of document.querySelectorAll(".age[data-at]")) when.textContent = age(when.dataset.at);
+  for (const when of document.querySelectorAll("[data-at]")) when.textContent = age(when.dataset.at);
 }, 30000);

@@ -1,8 +1,10 @@
-// The first screen: carry on, a known unit, a new visit, or the demo.
+// The first screen: carry on, find a unit or a visit, a new visit, or the demo.
 import * as api from "./api.js";
 import { age, byId, make, newId, show, trouble } from "./dom.js";
+import { keep, recall } from "./kept.js";
 
 const personKey = "coldwalk.person";
+const typingPause = 300;
 
 export const person = () => localStorage.getItem(personKey) || "technician";
 
@@ -18,37 +20,50 @@ function row(title, detail, press) {
 }
 
 export class StartScreen {
-  constructor(enter) {
-    this.enter = enter;
+  #typing = 0;
+
+  /** handlers: enter(visitId, view), unit(assetId). */
+  constructor(handlers) {
+    this.handlers = handlers;
     byId("new-visit").addEventListener("submit", event => {
       event.preventDefault();
       const form = new FormData(event.target);
       this.open({ site: form.get("site").trim(), refrigerant: form.get("refrigerant").trim(), units: form.get("units") });
     });
     byId("demo").addEventListener("click", () => this.open({ demo: true }));
+    byId("find-form").addEventListener("submit", event => {
+      event.preventDefault();
+      this.#find();
+    });
+    byId("find").addEventListener("input", () => {
+      clearTimeout(this.#typing);
+      this.#typing = setTimeout(() => this.#find(), typingPause);
+    });
   }
 
   async show() {
-    show(byId("visit"), false);
+    for (const screen of ["visit", "unit"]) show(byId(screen), false);
     show(byId("start"), true);
     document.title = "Coldwalk";
     byId("new-person").value = localStorage.getItem(personKey) ?? "";
+    const kept = await recall("start");
+    if (kept) this.fill(kept);
     try {
       const known = await api.begin();
       trouble("");
+      keep("start", known);
       this.fill(known);
     } catch (failure) {
-      trouble(`${failure.message} Start it with "serve", then load this page again.`);
+      trouble(kept ? `${failure.message} Visits this phone has seen can still be opened.` : `${failure.message} Start it with "serve", then load this page again.`);
     }
   }
 
   fill({ visits, assets, refrigerants, demo }) {
     show(byId("open-visits"), visits.length > 0);
     byId("open-list").replaceChildren(...visits.map(v =>
-      row(v.site, `opened ${age(v.at)}`, () => this.enter(v.id))));
-    show(byId("known-units"), assets.length > 0);
-    byId("known-list").replaceChildren(...assets.map(a =>
-      row(a.site, a.unit, () => this.open({ assetId: a.id, units: this.units() }))));
+      row(v.site, `opened ${age(v.at)}`, () => this.handlers.enter(v.id))));
+    show(byId("known-list"), assets.length > 0);
+    byId("known-list").replaceChildren(...assets.map(a => row(a.site, a.unit, () => this.handlers.unit(a.id))));
     byId("refrigerants").replaceChildren(...refrigerants.map(value => make("option", { value })));
     if (demo) byId("demo-notice").textContent = demo;
   }
@@ -60,11 +75,27 @@ export class StartScreen {
   async open(request) {
     rememberPerson();
     try {
-      const view = await api.open({ id: newId(), by: person(), ...request });
+      const view = await api.open({ id: newId(), by: person(), units: this.units(), ...request });
       trouble("");
-      this.enter(view.id, view);
+      this.handlers.enter(view.id, view);
     } catch (failure) {
       trouble(failure.message);
+    }
+  }
+
+  async #find() {
+    const words = byId("find").value.trim();
+    const list = byId("find-list");
+    if (words.length < 2) return list.replaceChildren();
+    try {
+      const { units, visits } = await api.search(words);
+      if (words !== byId("find").value.trim()) return;
+      list.replaceChildren(
+        ...units.map(u => row(u.site, u.unit, () => this.handlers.unit(u.id))),
+        ...visits.map(v => row(v.site, `visit opened ${age(v.openedAt)}${v.closedAt ? ", closed" : ""}`, () => this.handlers.enter(v.id))));
+      if (units.length + visits.length === 0) list.append(make("li", { textContent: "Nothing found. One word of the site is enough." }));
+    } catch (failure) {
+      list.replaceChildren(make("li", { textContent: failure.message }));
     }
   }
 }

@@ -1,0 +1,16 @@
+// Handing the visit over: its address as a link and as a code to point another phone at.
+import { byId, show } from "./dom.js";
+
+export function openShare(view) {
+  const link = `${location.origin}/?visit=${encodeURIComponent(view.id)}`;
+  byId("share-link").value = link;
+  byId("share-code").src = `/visits/${encodeURIComponent(view.id)}/link.svg`;
+  show(byId("share-send"), Boolean(navigator.share));
+  byId("share-send").onclick = () => navigator.share({ title: `Visit: ${view.site}`, url: link }).catch(() => {});
+  byId("share-copy").onclick = async () => {
+    await navigator.clipboard.writeText(link).catch(() => byId("share-link").select());
+    byId("share-copy").textContent = "Copied";
+  };
+  byId("share-copy").textContent = "Copy the link";
+  byId("share").showModal();
+}
