@@ -13,12 +13,13 @@ internal static class TextChannel
     public static void AddTextMessages(this IServiceCollection services, CallRoom room, PeopleService people, TextSettings settings)
     {
         var (log, dialogue) = (room.Log, room.Dialogue);
+        var enrolled = new EnrolledPeople(people);
         services.AddSingleton(settings);
         services.AddSingleton(provider => new TextDesk(
-            log, room.Conversations, dialogue.Engine, dialogue.Phrases, new EnrolledPeople(people), settings, provider.GetRequiredService<TimeProvider>()));
+            log, room.Conversations, dialogue.Engine, dialogue.Phrases, enrolled, settings, provider.GetRequiredService<TimeProvider>()));
         services.AddSingleton(provider => new TextReminders(log, room.Conversations, dialogue.Engine, dialogue.Phrases, provider.GetRequiredService<TimeProvider>()));
         services.AddSingleton(provider => new OutboxDeliverer(
-            new(log.Database), new GatewaySender(new() { Timeout = Patience }, settings, dialogue.Phrases), new(), provider.GetRequiredService<TimeProvider>()));
+            new(log.Database), new GatewaySender(new() { Timeout = Patience }, settings, dialogue.Phrases, enrolled), new(), provider.GetRequiredService<TimeProvider>()));
         services.AddSingleton<TextService>();
         services.AddHostedService(provider => provider.GetRequiredService<TextService>());
     }

@@ -6,7 +6,7 @@ using Assistant.Records.Outbox;
 namespace Assistant.Channels.Text;
 
 /// <summary>Gives replies to an SMS gateway by its send address.</summary>
-public sealed class GatewaySender(HttpClient http, TextSettings settings, PhraseBook book) : IReplySender
+public sealed class GatewaySender(HttpClient http, TextSettings settings, PhraseBook book, ITextPeople people) : IReplySender
 {
     private readonly TextShape shape = new(book);
 
@@ -15,6 +15,11 @@ public sealed class GatewaySender(HttpClient http, TextSettings settings, Phrase
     public async Task<Sent> SendAsync(OutboxItem item, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(item);
+        if (await ForbiddenAsync(item, cancellation) is { } why)
+        {
+            return new Refused(why);
+        }
+
         var text = shape.Of(item.Reply);
         if (text.Length == 0)
         {
@@ -39,6 +44,16 @@ public sealed class GatewaySender(HttpClient http, TextSettings settings, Phrase
         {
             return new InDoubt("the line to the gateway broke before it answered");
         }
+    }
+
+    // STOP and a lost phone hold for whatever is still under way; what is said to a stranger or of the STOP itself goes out.
+    private async Task<string?> ForbiddenAsync(OutboxItem item, CancellationToken cancellation)
+    {
+        var key = item.Reply.Parts is [var only] ? only.Key : "";
+        return key == "text.stopped" ? null
+            : await people.IsStoppedAsync(item.Conversation, cancellation) ? "the number asked for no messages"
+            : key is "text.stranger" or "text.code-refused" || await people.NameOfAsync(item.Conversation, cancellation) is not null ? null
+            : "the number speaks for nobody";
     }
 
     private Uri Address(OutboxItem item, string text) => new(settings.SendUrl

@@ -183,6 +183,9 @@ public sealed partial class TextDesk(EventLog log, ConversationService conversat
     [GeneratedRegex(@"^(join|visit) (?<code>\d{4,8})$")]
     private static partial Regex JoinPattern();
 
-    private Reply Line(string key, params ReadOnlySpan<Trade.Rules.ReasonPart> parts) =>
-        new(book.Say(key, UnitSystem.Us, parts), [], [], null, [], null, [], null, []);
+    private Reply Line(string key, params ReadOnlySpan<Trade.Rules.ReasonPart> parts)
+    {
+        var said = book.Say(key, UnitSystem.Us, parts);
+        return new(said, [], [], null, [], null, [], null, []) { Parts = [new(key, null, said)] };
+    }
 }

@@ -8,7 +8,7 @@ using Assistant.Records.Reminders;
 
 namespace Assistant.Channels.Text;
 
-/// <summary>Puts the reminders that fall due into the outbox of the phones that are on their visit.</summary>
+/// <summary>Puts the reminders and check-ins that fall due into the outbox of the phones that are on their visit.</summary>
 public sealed class TextReminders(EventLog log, ConversationService conversations, ITurnEngine engine, PhraseBook book, TimeProvider clock)
 {
     private readonly ReminderStore store = new(log.Database);
@@ -20,13 +20,15 @@ public sealed class TextReminders(EventLog log, ConversationService conversation
         foreach (var due in await store.DueAsync(now, cancellation))
         {
             var phones = due.Conversations.Where(c => c.Channel == TextSettings.Channel).ToList();
-            if (phones.Count == 0)
+            if (phones.Count == 0 || due.IsAlert(now))
             {
+                // The alert itself goes to another, and is given by the watch over all channels.
                 continue;
             }
 
             var state = await conversations.StateOfAsync(due.VisitId, cancellation);
-            var reply = Now(state) with { Say = book.Say("reminder-due", state.Units, ("about", due.About)), Parts = [] };
+            var say = due.CheckIn is null ? book.Say("reminder-due", state.Units, ("about", due.About)) : book.Say("check-in.ask", state.Units);
+            var reply = Now(state) with { Say = say, Parts = [] };
 
             // Into the outbox first: killed in between, the same reminder is put in once.
             foreach (var phone in phones)
@@ -35,7 +37,7 @@ public sealed class TextReminders(EventLog log, ConversationService conversation
                     new(TextSettings.Channel, phone.Conversation, $"reminder {due.VisitId} {due.EventNumber} {phone.Conversation}", reply, now, new(due.VisitId, state.Version)), cancellation);
             }
 
-            await store.MarkDoneAsync(due.VisitId, due.EventNumber, now, cancellation);
+            await (due.CheckIn is { } expected ? store.MarkAskedAsync(due.VisitId, expected, cancellation) : store.MarkDoneAsync(due.VisitId, due.EventNumber, now, cancellation));
         }
     }
 

@@ -17,15 +17,15 @@ internal sealed class TextScene : IAsyncDisposable
 
     private readonly string folder = NewFolder();
 
-    private TextScene()
-    {
-    }
+    private TextScene() => Admitted = People;
 
     public EventLog Log { get; private set; } = null!;
 
     public HandClock Clock { get; } = new(Morning);
 
     public InventedPeople People { get; } = new();
+
+    private ITextPeople Admitted { get; set; } = null!;
 
     public ConversationService Conversations { get; private set; } = null!;
 
@@ -41,12 +41,19 @@ internal sealed class TextScene : IAsyncDisposable
         return scene;
     }
 
+    /// <summary>Asks others than the invented people who may text.</summary>
+    public void Admit(ITextPeople people)
+    {
+        Admitted = people;
+        Restart();
+    }
+
     /// <summary>Everything the program keeps in memory is gone; what it stored is there.</summary>
     public void Restart()
     {
         Conversations?.Dispose();
         Conversations = new(Log, Spoken.Engine);
-        Desk = new(Log, Conversations, Spoken.Engine, Spoken.Book, People, Settings, Clock);
+        Desk = new(Log, Conversations, Spoken.Engine, Spoken.Book, Admitted, Settings, Clock);
     }
 
     /// <summary>A text that comes in at once and is answered at once.</summary>
