@@ -51,7 +51,7 @@ public sealed partial class TextDesk(EventLog log, ConversationService conversat
     /// <summary>Handles the one that was sent first; false where none waits.</summary>
     public async Task<bool> HandleNextAsync(CancellationToken cancellation = default)
     {
-        if (await inbox.NextAsync(TextSettings.Channel, cancellation) is not { } received)
+        if (await inbox.NextAsync(TextSettings.Channel, GatewaySecond, cancellation) is not { } received)
         {
             return false;
         }

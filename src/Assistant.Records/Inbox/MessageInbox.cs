@@ -12,6 +12,8 @@ namespace Assistant.Records.Inbox;
 /// </summary>
 public sealed class MessageInbox(IRecordsDatabase database)
 {
+    private const int MostLooked = 500;
+
     /// <returns>False where it was there already.</returns>
     public async Task<bool> StoreAsync(ReceivedMessage message, CancellationToken cancellation = default)
     {
@@ -40,11 +42,21 @@ public sealed class MessageInbox(IRecordsDatabase database)
         }
     }
 
-    /// <summary>Of the messages not handled yet the one that was sent first, or null.</summary>
-    public Task<ReceivedMessage?> NextAsync(string channel, CancellationToken cancellation = default) => database.UseAsync(context =>
-        context.Inbox.AsNoTracking().Where(i => i.Channel == channel && i.HandledAt == null)
-            .OrderBy(i => i.SentAt).ThenBy(i => i.Id)
-            .Select(i => new ReceivedMessage(i.Channel, i.MessageId, i.Conversation, i.Text, i.SentAt, i.ReceivedAt)).FirstOrDefaultAsync(cancellation));
+    /// <summary>
+    /// Of the messages not handled yet the one that was sent first, or null. Where it is not known whether a reply had reached the sender
+    /// before, the message waits until it is: what it answers hangs on that.
+    /// </summary>
+    /// <param name="resolution">How finely the gateway tells the time.</param>
+    public Task<ReceivedMessage?> NextAsync(string channel, TimeSpan resolution = default, CancellationToken cancellation = default) => database.UseAsync(async context =>
+    {
+        var doubtful = await context.Outbox.AsNoTracking()
+            .Where(o => o.Channel == channel && o.TriedAt != null && o.DeliveredAt == null && o.GaveUpAt == null)
+            .Select(o => new { o.Conversation, o.TriedAt }).ToListAsync(cancellation);
+        var waiting = await context.Inbox.AsNoTracking().Where(i => i.Channel == channel && i.HandledAt == null)
+            .OrderBy(i => i.SentAt).ThenBy(i => i.Id).Take(doubtful.Count == 0 ? 1 : MostLooked)
+            .Select(i => new ReceivedMessage(i.Channel, i.MessageId, i.Conversation, i.Text, i.SentAt, i.ReceivedAt)).ToListAsync(cancellation);
+        return waiting.Find(m => !doubtful.Exists(d => d.Conversation == m.Conversation && d.TriedAt <= m.SentAt + resolution));
+    });
 
     /// <summary>The message is handled: its words go.</summary>
     public Task HandledAsync(string channel, string messageId, DateTimeOffset at, CancellationToken cancellation = default) => database.UseAsync(context =>

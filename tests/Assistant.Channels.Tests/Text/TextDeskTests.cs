@@ -84,6 +84,23 @@ public class TextDeskTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task While_it_is_not_known_whether_the_question_arrived_its_answer_waits()
+    {
+        await scene.TextAsync(Phone, "all safe");
+        await scene.Desk.ReceiveAsync("question", Phone, "r22 cooler", scene.Clock.Now.AddMinutes(1));
+        await scene.Desk.HandleAllAsync();
+        var reply = Assert.Single(await scene.Outbox.DueAsync(TextSettings.Channel, scene.Clock.Now.AddHours(1)));
+        await scene.Outbox.BeginAsync(reply.Id, scene.Clock.Now);
+        scene.Clock.Add(TimeSpan.FromSeconds(20));
+        await scene.Desk.ReceiveAsync("answer", Phone, "47", scene.Clock.Now);
+
+        Assert.Equal(0, await scene.Desk.HandleAllAsync());
+        await scene.Outbox.HandedOverAsync(reply.Id, scene.Clock.Now);
+        Assert.Equal(1, await scene.Desk.HandleAllAsync());
+        Assert.Single((await scene.StateAsync(Phone)).History[BoxTemperature]);
+    }
+
+    [Fact]
     public async Task A_word_to_an_earlier_step_is_not_turned_on_another_question()
     {
         await scene.TextAsync(Phone, "all safe");
