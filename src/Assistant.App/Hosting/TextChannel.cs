@@ -16,7 +16,7 @@ internal static class TextChannel
         var enrolled = new EnrolledPeople(people);
         services.AddSingleton(settings);
         services.AddSingleton(provider => new TextDesk(
-            log, room.Conversations, dialogue.Engine, dialogue.Phrases, enrolled, settings, provider.GetRequiredService<TimeProvider>()));
+            log, room.Conversations, dialogue.Engine, dialogue.Phrases, enrolled, settings, provider.GetRequiredService<TimeProvider>(), Console.Error.WriteLine));
         services.AddSingleton(provider => new TextReminders(log, room.Conversations, dialogue.Engine, dialogue.Phrases, provider.GetRequiredService<TimeProvider>()));
         services.AddSingleton(provider => new OutboxDeliverer(
             new(log.Database), new GatewaySender(new() { Timeout = Patience }, settings, dialogue.Phrases, enrolled), new(), provider.GetRequiredService<TimeProvider>()));

@@ -6,6 +6,7 @@ using Assistant.Records.Conversations;
 using Assistant.Records.Inbox;
 using Assistant.Records.Log;
 using Assistant.Records.Outbox;
+using Assistant.Records.Storage;
 using Assistant.Trade.Quantities;
 
 namespace Assistant.Channels.Text;
@@ -14,7 +15,7 @@ namespace Assistant.Channels.Text;
 /// Takes the stored text messages one by one in the order they were sent, and puts the reply to each into the outbox, once. Stopped and
 /// started anywhere it goes on where it was.
 /// </summary>
-public sealed partial class TextDesk(EventLog log, ConversationService conversations, ITurnEngine engine, PhraseBook book, ITextPeople people, TextSettings settings, TimeProvider clock)
+public sealed partial class TextDesk(EventLog log, ConversationService conversations, ITurnEngine engine, PhraseBook book, ITextPeople people, TextSettings settings, TimeProvider clock, Action<Exception>? onFailure = null)
 {
     /// <summary>A gateway tells the time in whole seconds: what was told within the second was known in it.</summary>
     private static readonly TimeSpan GatewaySecond = TimeSpan.FromMilliseconds(999);
@@ -23,6 +24,9 @@ public sealed partial class TextDesk(EventLog log, ConversationService conversat
     private static readonly HashSet<string> StartWords = ["start", "unstop"];
     private static readonly HashSet<string> PictureWords = ["pic", "pics", "picture", "pictures", "photo", "photos", "send picture", "send photo", "picture link"];
 
+    private static readonly TimeSpan Memory = TimeSpan.FromDays(30);
+
+    private readonly Action<Exception> troubled = onFailure ?? (static _ => { });
     private readonly MessageInbox inbox = new(log.Database);
     private readonly ReplyOutbox outbox = new(log.Database);
 
@@ -34,6 +38,9 @@ public sealed partial class TextDesk(EventLog log, ConversationService conversat
         var words = text.Length <= TextSettings.LongestText ? text : text[..TextSettings.LongestText];
         return inbox.StoreAsync(new(TextSettings.Channel, id, number, words, sentAt < now ? sentAt : now, now), cancellation);
     }
+
+    /// <summary>Forgets the messages handled more than thirty days ago: no gateway brings those again.</summary>
+    public Task ForgetAsync(CancellationToken cancellation = default) => inbox.ForgetAsync(clock.GetUtcNow() - Memory, cancellation);
 
     /// <summary>Handles what is stored and not handled yet.</summary>
     /// <returns>How many messages were handled.</returns>
@@ -59,7 +66,16 @@ public sealed partial class TextDesk(EventLog log, ConversationService conversat
         // An answer in the outbox says that it was handled before and only the note of it was lost.
         if (!await outbox.HasAsync(TextSettings.Channel, received.MessageId, cancellation))
         {
-            await HandleAsync(received, cancellation);
+            try
+            {
+                await HandleAsync(received, cancellation);
+            }
+            catch (Exception failure) when (failure is not (RecordsException or OperationCanceledException))
+            {
+                // One message that can not be taken must not hold up all that come after it. Its sender is told.
+                troubled(failure);
+                await SayAsync(received, "text.failed", cancellation);
+            }
         }
 
         await inbox.HandledAsync(TextSettings.Channel, received.MessageId, clock.GetUtcNow(), cancellation);
@@ -86,6 +102,11 @@ public sealed partial class TextDesk(EventLog log, ConversationService conversat
         else if (person is null)
         {
             await MeetAsync(received, cancellation);
+        }
+        else if (await people.EnrolAsync(received.Conversation, received.Text, cancellation) is TextEnrolment.Done moved)
+        {
+            // The phone goes over to another person; a code is no word of a visit.
+            await SayAsync(received, "text.enrolled", cancellation, ("person", moved.Person));
         }
         else
         {

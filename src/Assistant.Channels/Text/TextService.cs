@@ -1,5 +1,4 @@
 using Assistant.Records.Outbox;
-using Assistant.Records.Storage;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 
@@ -10,6 +9,7 @@ public sealed partial class TextService(TextDesk desk, TextReminders reminders, 
 {
     private static readonly TimeSpan Pace = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan AfterFailure = TimeSpan.FromSeconds(5);
+    private static readonly TimeSpan BetweenForgetting = TimeSpan.FromHours(12);
 
     private readonly SemaphoreSlim bell = new(0, 1);
 
@@ -34,9 +34,16 @@ public sealed partial class TextService(TextDesk desk, TextReminders reminders, 
 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
+        var forgot = DateTimeOffset.MinValue;
         var answering = RepeatAsync(
             async () =>
             {
+                if (clock.GetUtcNow() - forgot > BetweenForgetting)
+                {
+                    await desk.ForgetAsync(stoppingToken);
+                    forgot = clock.GetUtcNow();
+                }
+
                 await desk.HandleAllAsync(stoppingToken);
                 await reminders.GiveDueAsync(stoppingToken);
                 await bell.WaitAsync(Pace, stoppingToken);
@@ -66,7 +73,7 @@ public sealed partial class TextService(TextDesk desk, TextReminders reminders, 
             {
                 return;
             }
-            catch (RecordsException failure)
+            catch (Exception failure) when (failure is not OutOfMemoryException)
             {
                 // What was stored stays and is taken up again.
                 Failed(logger, failure.Message);

@@ -135,6 +135,26 @@ public class TextDeskTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_code_from_an_enrolled_phone_is_taken_as_a_code_and_is_no_word_of_the_visit()
+    {
+        await scene.TextAsync(Phone, "all safe");
+
+        Assert.Contains("Welcome, Sam", await scene.TextAsync(Phone, InventedPeople.Code), StringComparison.Ordinal);
+        Assert.Equal(1, (await scene.Log.ReadAsync((await scene.Log.VisitOfAsync(TextSettings.Channel, Phone))!)).Count(e => e is Dialogue.Visits.MessageHeard));
+    }
+
+    [Fact]
+    public async Task A_message_that_can_not_be_taken_holds_up_no_other()
+    {
+        scene.People.Confused.Add("+15550133");
+        await scene.Desk.ReceiveAsync("bad", "+15550133", "box 47", scene.Clock.Now);
+        var answered = await scene.TextAsync(Phone, "all safe");
+
+        Assert.NotEqual("", answered);
+        Assert.True(await scene.Outbox.HasAsync(TextSettings.Channel, "bad"));
+    }
+
+    [Fact]
     public async Task A_lost_phone_is_a_strangers()
     {
         await scene.TextAsync(Phone, "all safe");

@@ -120,7 +120,10 @@ internal sealed class InventedPeople : ITextPeople
 
     public HashSet<string> Revoked { get; } = [];
 
-    public Task<string?> NameOfAsync(string number, CancellationToken cancellation) => Task.FromResult(
+    /// <summary>Numbers at which looking up fails as nobody foresaw.</summary>
+    public HashSet<string> Confused { get; } = [];
+
+    public Task<string?> NameOfAsync(string number, CancellationToken cancellation) => Confused.Contains(number) ? throw new InvalidOperationException("invented") : Task.FromResult(
         Revoked.Contains(number) ? null : enrolled.TryGetValue(number, out var name) ? name : number.StartsWith("+15550000", StringComparison.Ordinal) ? null : "Robin " + number[^2..]);
 
     public Task<bool> IsStoppedAsync(string number, CancellationToken cancellation) => Task.FromResult(stopped.Contains(number));
