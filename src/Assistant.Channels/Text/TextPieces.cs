@@ -17,7 +17,10 @@ internal enum TextNeed
     /// <summary>The verdict, the numbers taken, the answer to a question: cut at a word only where the cautions leave no room.</summary>
     Should,
 
-    /// <summary>A caution, and the question.</summary>
+    /// <summary>The question: left out only where the cautions leave no room for it.</summary>
+    Asked,
+
+    /// <summary>A caution.</summary>
     Must,
 }
 
@@ -63,7 +66,7 @@ internal static class TextPieces
 
         if (reply.Ask is { IsEmpty: false } ask)
         {
-            yield return new(ask.Brief, TextNeed.Must);
+            yield return new(ask.Brief, TextNeed.Asked);
         }
 
         if (!reply.AlsoWanted.IsDefaultOrEmpty && reply.Ask is not null)

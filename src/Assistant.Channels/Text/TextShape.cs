@@ -6,7 +6,7 @@ namespace Assistant.Channels.Text;
 /// <summary>
 /// A reply as a text message: the verdict first, the numbers repeated, the caution, the question last and behind it what else is wanted
 /// at this place. One segment where it can be, two at most unless all was asked for. What does not fit is left out from the least needed
-/// on; a caution and the question never are.
+/// on: the question last, and a caution never.
 /// </summary>
 public sealed partial class TextShape(PhraseBook book)
 {
