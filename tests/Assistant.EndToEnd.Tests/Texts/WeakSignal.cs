@@ -36,6 +36,15 @@ internal sealed class WeakSignal : IAsyncDisposable
     /// <summary>How often messages were brought to the program in all.</summary>
     public int Deliveries => brought.Values.Sum();
 
+    /// <summary>Waits until so many messages got through.</summary>
+    public async Task WaitForAsync(int messages)
+    {
+        for (var until = DateTimeOffset.UtcNow + TimeSpan.FromSeconds(30); Messages < messages; await Task.Delay(10))
+        {
+            Assert.True(DateTimeOffset.UtcNow < until, $"{Messages} of {messages} messages got through.");
+        }
+    }
+
     public async ValueTask DisposeAsync()
     {
         listener.Close();
