@@ -148,6 +148,21 @@ public class VerdictLimitTests
                 "suction_pressure 4 inHg vacuum", "discharge_pressure 182 psig", "ambient_temperature 84 degF", "suction_line_temperature_at_bulb 14 degF", "condenser_coil clean", "condenser_fans all"]).Code);
 
     [Fact]
+    public void Without_a_receiver_a_little_more_subcooling_is_no_overcharge()
+    {
+        string[] plant = ["refrigerant R404A", "application cooler", "compressor running", "sight_glass clear", "box_temperature 38 degF", "setpoint 36 degF", "superheat 9 degF", "subcooling 12 degF",
+            "condenser_split 25 degF", "design_condenser_split 25 degF", "condenser_coil clean", "condenser_fans all"];
+
+        Assert.Equal(FaultCode.NoFault, Leading([.. plant, "liquid_receiver no"]).Code);
+    }
+
+    [Fact]
+    public void Three_degrees_of_subcooling_under_a_flashing_glass_are_first_a_charge_question() =>
+        Assert.Equal(
+            FaultCode.Undercharge,
+            Leading(["refrigerant R404A", "application cooler", "compressor running", "sight_glass flashing", "superheat 22 degF", "subcooling 3 degF"]).Code);
+
+    [Fact]
     public void A_vacuum_is_no_slip_of_the_pen() =>
         Assert.Empty(Assessor.Assess(FactsOf.Visit("refrigerant R22", "application cooler", "compressor running", "box_temperature 52 degF", "suction_pressure 5 inHg vacuum", "suction_line_temperature_at_bulb 41 degF")).Rejected);
 

@@ -78,7 +78,8 @@ internal static class SymptomReader
     {
         var duty = DutyShare.Of(state);
         ReadLowSide(state, table, duty);
-        table[Subcooling] = Derivations.Subcooling(state);
+        var subcooling = Derivations.Subcooling(state);
+        table[Subcooling] = state.Facts.Is(FactCatalogue.LiquidReceiver, "no") ? subcooling.Widen(TradeValues.NoReceiverSpread.Kelvins) : subcooling;
         ReadHead(state, table, duty.Condenser);
         ReadCondenser(state, table);
         table[Symptom.CompressorEfficiency] = CompressorWork.Efficiency(state);

@@ -40,6 +40,9 @@ internal static class TradeValues
     /// <summary>A head control is at work where its setting lies over what the weather alone would give by more than this, 3.6 degF: common practice.</summary>
     public static TemperatureDifference ControlAtWork { get; } = new(2);
 
+    /// <summary>Without a receiver nothing flattens the subcooling: what sound plants show then differs by 5 degF. Common practice.</summary>
+    public static TemperatureDifference NoReceiverSpread { get; } = new(3);
+
     /// <summary>Smallest TD the air's fall is set against, 1.8 degF: under it instrument error is as large.</summary>
     public static TemperatureDifference LeastTdForAir { get; } = new(1);
 

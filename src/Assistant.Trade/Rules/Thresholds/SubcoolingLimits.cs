@@ -18,8 +18,8 @@ internal static class SubcoolingLimits
     /// <summary>And where it stands partly full of liquid or of gas: 1.4 degF.</summary>
     public static TemperatureDifference FilledScatter { get; } = new(0.8);
 
-    /// <summary>No liquid seal: not over 2.7 degF.</summary>
-    public static TemperatureDifference NoSeal { get; } = new(1.5);
+    /// <summary>No liquid seal: not over 3.2 degF.</summary>
+    public static TemperatureDifference NoSeal { get; } = new(1.8);
 
     /// <summary>Hot gas mixed in takes it away: not over 3 degF.</summary>
     public static TemperatureDifference MixedAway { get; } = new(1.7);
