@@ -31,6 +31,11 @@ internal sealed class Asker(PhraseBook book)
             return new(book.Say("question.confirm", state.Units), ["yes", "no"], questioned.Value.Fact);
         }
 
+        if (state is { Cylinders.Asks: { } lacking, Clarification: null })
+        {
+            return Cylinder(state, lacking);
+        }
+
         if (state is { Offered: { } offered, Clarification: null })
         {
             return new(book.Say("offer." + offered, state.Units), ["yes", "later"], null);
@@ -58,6 +63,18 @@ internal sealed class Asker(PhraseBook book)
         StopKind.Acts => new(book.Say("act.not-enough-evidence", state.Units), ["done"], null),
         _ => Asked.Nothing,
     };
+
+    private Asked Cylinder(VisitState state, string lacking)
+    {
+        ImmutableArray<string> choices = lacking switch
+        {
+            "purpose" => ["charged", "recovered", "moved", "lost"],
+            "water-capacity" => ["don't know"],
+            _ => [],
+        };
+        var key = lacking == "before" && state.Cylinders.Current is { IsUse: false } ? "weigh" : lacking;
+        return new(book.Say("ask.cylinder." + key, state.Units), choices, CylinderTaker.Expected(state));
+    }
 
     private Asked Clarify(VisitState state, OpenClarification open, Fact? fact)
     {

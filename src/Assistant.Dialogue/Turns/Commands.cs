@@ -37,7 +37,7 @@ internal sealed partial class Commands(PhraseBook book, ShortWords words, WalkLi
                 guide.Switch.Go(draft, walk);
                 break;
             case "status":
-                StatusTeller.Status(draft, guide.Stand.Leader(draft.State), guide.Stand.Titles(draft.State));
+                status.Status(draft, guide.Stand.Leader(draft.State), guide.Stand.Titles(draft.State));
                 break;
             case "report":
                 status.Report(draft);

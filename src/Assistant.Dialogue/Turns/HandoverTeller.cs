@@ -27,7 +27,7 @@ internal sealed class HandoverTeller(PhraseBook book)
     {
         var verdict = Verdict(state, leader);
         var open = Open(state).ToList();
-        List<Phrase> lines = [Where(state), Known(state), verdict, .. Done(state), .. Leaks(state), .. open];
+        List<Phrase> lines = [Where(state), Known(state), verdict, .. Done(state), .. Leaks(state), .. Cylinders(state), .. open];
         return new(string.Join('\n', lines.Take(MostLines).Select(l => l.Full)), string.Join(' ', open.Prepend(verdict).Select(l => l.Brief)));
     }
 
@@ -81,6 +81,13 @@ internal sealed class HandoverTeller(PhraseBook book)
     private IEnumerable<Phrase> Leaks(VisitState state) => state.Leaks.IsEmpty
         ? []
         : [Say(state, "handover.leaks", ("places", string.Join("; ", state.Leaks.Select(l => l.Place).Distinct())))];
+
+    // All accounts in one line.
+    private IEnumerable<Phrase> Cylinders(VisitState state)
+    {
+        var accounts = new CylinderTeller(book).Tell(state).ToList();
+        return accounts.Count == 0 ? [] : [accounts.Aggregate((all, next) => all.Then(next))];
+    }
 
     private IEnumerable<Phrase> Open(VisitState state)
     {

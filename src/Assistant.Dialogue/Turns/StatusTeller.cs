@@ -8,8 +8,10 @@ namespace Assistant.Dialogue.Turns;
 /// <summary>"status" and "report": where the visit stands, and what it holds.</summary>
 internal sealed class StatusTeller(PhraseBook book)
 {
+    private readonly CylinderTeller cylinders = new(book);
+
     /// <param name="walks">The walk under way first, then those left for it.</param>
-    public static void Status(TurnDraft draft, Finding? leader, IReadOnlyList<string> walks)
+    public void Status(TurnDraft draft, Finding? leader, IReadOnlyList<string> walks)
     {
         var state = draft.State;
         draft.Say("command.status-walk", ("walk", walks[0]));
@@ -26,6 +28,11 @@ internal sealed class StatusTeller(PhraseBook book)
         else
         {
             draft.Say("command.status-leading", ("standing", Codes.Of(leader.Standing)), ("fault", "fault." + Codes.Of(leader.Code)));
+        }
+
+        foreach (var line in cylinders.Tell(state))
+        {
+            draft.Say(line);
         }
 
         foreach (var questioned in state.Questioned.Values)
@@ -46,6 +53,10 @@ internal sealed class StatusTeller(PhraseBook book)
         var values = FactCatalogue.All.Select(state.Facts.Find).OfType<FactValue>();
         var list = string.Join(", ", values.Select(v => $"{book.Word(v.Fact.Name)} {book.Word(FactText.Of(v))}"));
         draft.Say("command.report", ("list", list));
+        foreach (var line in cylinders.Tell(state))
+        {
+            draft.Say(line);
+        }
     }
 
     private static string Count<T>(IEnumerable<T> items) => items.Count().ToString(System.Globalization.CultureInfo.InvariantCulture);

@@ -24,6 +24,8 @@ public sealed class TurnEngine : ITurnEngine
     private readonly OwnWords own;
     private readonly HandoverTeller handover;
     private readonly Landing landing;
+    private readonly CylinderTaker cylinders;
+    private readonly RecordTeller record;
 
     public TurnEngine(PhraseBook book, ShortWords words, WalkLibrary walks, Understand understand, Assess assess, AnswerQuestion answer)
     {
@@ -35,6 +37,8 @@ public sealed class TurnEngine : ITurnEngine
         own = new(words, understand, taker, commands, guide);
         handover = new(book);
         landing = new(book, guide);
+        cylinders = new(book);
+        record = new(book);
     }
 
     public Turn Take(VisitState state, VisitState seen, InboundMessage message) =>
@@ -72,6 +76,11 @@ public sealed class TurnEngine : ITurnEngine
 
         draft.Emit(new WalkStarted(WalkLibrary.OpeningWalk) { At = opened.At, By = opened.By });
         Greet(draft);
+        foreach (var line in record.Tell(opened, draft.State))
+        {
+            draft.Say(line);
+        }
+
         foreach (var line in handover.Before(draft.State))
         {
             draft.Say(line);
@@ -126,6 +135,11 @@ public sealed class TurnEngine : ITurnEngine
             understood = Understood.Unknown;
         }
 
+        if (Cylinder(draft, understood, message, context.Expected))
+        {
+            return guide.Finish(draft, null);
+        }
+
         return understood.Intent switch
         {
             Intent.Command => commands.Obey(draft, understood.Command!, message.Text, understood),
@@ -133,6 +147,18 @@ public sealed class TurnEngine : ITurnEngine
             Intent.Answer => TakeAnswer(draft, understood, message),
             _ => Guess(draft, plain, context.Expected, isFirst: state.LastMessage == 0),
         };
+    }
+
+    // What is said of a cylinder goes to its account; "skip" at what is asked of one leaves that out and not the walk's stop.
+    private bool Cylinder(TurnDraft draft, Understood understood, InboundMessage message, Fact? expected)
+    {
+        if (understood is { Intent: Intent.Command, Command: "skip" } && draft.State is { Cylinders.Asks: not null, Questioned.IsEmpty: true, Clarification: null })
+        {
+            cylinders.Skip(draft, message);
+            return true;
+        }
+
+        return understood.Intent is not (Intent.Command or Intent.Question) && cylinders.Take(draft, understood, message, expected);
     }
 
     private Turn TakeAnswer(TurnDraft draft, Understood understood, InboundMessage message)
@@ -251,5 +277,5 @@ public sealed class TurnEngine : ITurnEngine
     }
 
     private static Fact? Expected(VisitState state) =>
-        state.Questioned.Values.MinBy(q => q.Number)?.Value.Fact ?? state.Clarification?.Fact ?? Asker.FactAt(state);
+        state.Questioned.Values.MinBy(q => q.Number)?.Value.Fact ?? state.Clarification?.Fact ?? CylinderTaker.Expected(state) ?? Asker.FactAt(state);
 }

@@ -67,7 +67,18 @@ internal sealed class Undoer(PhraseBook book, WalkLibrary library)
             draft.Say("leak.undone", ("place", place));
         }
 
-        foreach (var value in before.Facts.Values.OrderBy(v => v.Fact.Name, StringComparer.Ordinal))
+        // A cylinder's account is said as one, not by the facts it was told with.
+        var fromCylinder = before.Cylinders != after.Cylinders && before.Cylinders.Current?.Tag is not null;
+        if (fromCylinder)
+        {
+            draft.Say("cylinder.undone", ("tag", before.Cylinders.Current!.Tag!));
+            foreach (var account in new CylinderTeller(book).Tell(after))
+            {
+                draft.Say(account);
+            }
+        }
+
+        foreach (var value in before.Facts.Values.Where(v => !fromCylinder || !CylinderTaker.Told.Contains(v.Fact)).OrderBy(v => v.Fact.Name, StringComparer.Ordinal))
         {
             var now = after.Facts.Find(value.Fact);
             if (now is null)

@@ -14,6 +14,7 @@ public sealed class Understander
     private readonly QuestionReader questions;
     private readonly AnswerReader answers;
     private readonly ReminderReader reminders;
+    private readonly CylinderReader cylinders;
 
     public Understander(Lexicon lexicon)
     {
@@ -22,6 +23,7 @@ public sealed class Understander
         questions = new(lexicon);
         answers = new(lexicon);
         reminders = new(lexicon);
+        cylinders = new(lexicon);
     }
 
     /// <summary>What a message says in the light of what was just asked and of the site's units. What it leaves open is said in <see cref="Understood.Clarify"/>.</summary>
@@ -47,7 +49,7 @@ public sealed class Understander
 
         if (questions.Find(message, context.Expected) is not { } question)
         {
-            return Answer(answers.Read(message, 0, message.Tokens.Count, context));
+            return Answer(answers.Read(message, 0, message.Tokens.Count, context)) with { Cylinder = cylinders.Read(message, context) };
         }
 
         var told = question.Start == 0 ? Told.Nothing : answers.Read(message, 0, question.Start, context);

@@ -26,5 +26,8 @@ public sealed record Understood(
     /// <summary>What the command "remind" wants done later, otherwise null.</summary>
     public Reminding? Reminding { get; init; }
 
+    /// <summary>What is said of a refrigerant cylinder besides, or null. It counts where the visit speaks of cylinders.</summary>
+    public CylinderTold? Cylinder { get; init; }
+
     public static Understood Unknown { get; } = new(Intent.Unknown, null, null, [], [], null, QuestionArguments.None);
 }

@@ -32,6 +32,7 @@ namespace Assistant.Dialogue.Visits;
 [JsonDerivedType(typeof(VisitClosed), "visit-closed")]
 [JsonDerivedType(typeof(PersonErased), "person-erased")]
 [JsonDerivedType(typeof(CylinderUsed), "cylinder-used")]
+[JsonDerivedType(typeof(CylinderNoted), "cylinder-noted")]
 [JsonDerivedType(typeof(LeakFound), "leak-found")]
 [JsonDerivedType(typeof(PersonJoined), "person-joined")]
 [JsonDerivedType(typeof(PersonLeft), "person-left")]
@@ -65,6 +66,15 @@ public sealed record VisitOpened(string Site, string? AssetId, string Units, Imm
 
     /// <summary>How the visit before left the equipment, or null where there was none.</summary>
     public VisitBefore? Before { get; init; }
+
+    /// <summary>What the record knows beyond the facts (valve body, orifice, settings), name to text, or null.</summary>
+    public IReadOnlyDictionary<string, string>? Details { get; init; }
+
+    /// <summary>What changed on the equipment since the visit before opened, or null.</summary>
+    public IReadOnlyList<DetailChanged>? Changed { get; init; }
+
+    /// <summary>The house's cylinders that were used last, or null where there are none.</summary>
+    public IReadOnlyList<KnownCylinder>? Cylinders { get; init; }
 }
 
 /// <summary>How an earlier visit left the equipment: codes and places only, nobody's words.</summary>
@@ -75,6 +85,9 @@ public sealed record VisitOpened(string Site, string? AssetId, string Units, Imm
 /// <param name="Leaks">Every leak found on the equipment on any earlier visit, oldest first.</param>
 public sealed record VisitBefore(
     DateOnly On, string? Fault, string? Standing, ImmutableArray<string> Mended, ImmutableArray<DateOnly> FollowUps, ImmutableArray<EarlierLeak> Leaks);
+
+/// <summary>A detail or a setting of the equipment that is no longer what it was.</summary>
+public sealed record DetailChanged(string Name, string Then, string Now);
 
 /// <summary>A leak found on an earlier visit.</summary>
 public sealed record EarlierLeak(string Place, DateOnly On);
@@ -143,7 +156,21 @@ public sealed record PersonErased(ImmutableArray<int> Events) : VisitEvent;
 /// <param name="EntryId">Identifies the use; heard twice it counts once.</param>
 /// <param name="WaterCapacityGrams">The mass of water the cylinder would hold, where it is known.</param>
 public sealed record CylinderUsed(
-    string EntryId, string Tag, string CylinderKind, string Purpose, string Refrigerant, long TareGrams, long GrossBeforeGrams, long GrossAfterGrams, long? WaterCapacityGrams) : VisitEvent;
+    string EntryId, string Tag, string CylinderKind, string Purpose, string Refrigerant, long TareGrams, long GrossBeforeGrams, long GrossAfterGrams, long? WaterCapacityGrams) : VisitEvent
+{
+    /// <summary>Why it was done, where it was said: top-up, after-repair, new-installation, retrofit or seasonal. The leak rules ask for it.</summary>
+    public string? Reason { get; init; }
+
+    /// <summary>The use that this one puts right: it counts no more while this one does. Null where it puts none right.</summary>
+    public int? Replaces { get; init; }
+
+    /// <summary>The uses that count: without those another one put right.</summary>
+    public static IEnumerable<CylinderUsed> Counting(IEnumerable<CylinderUsed> uses)
+    {
+        var all = uses.ToList();
+        return all.Where(u => !all.Exists(r => r.Replaces == u.Number));
+    }
+}
 
 /// <summary>A person joined the visit, or is on it with another role from now on.</summary>
 /// <param name="Role">on-site, helping or office.</param>

@@ -89,6 +89,9 @@ public sealed record VisitState
     /// <summary>The leaks found on this visit, with the event that said so.</summary>
     public ImmutableList<(int Number, string Place)> Leaks { get; init; } = [];
 
+    /// <summary>The cylinders: what was told of them and what they gave and took on this visit.</summary>
+    public CylinderDesk Cylinders { get; init; } = CylinderDesk.Empty;
+
     public ImmutableList<GivenVerdict> Verdicts { get; init; } = [];
 
     public ImmutableHashSet<GivenCaution> Cautions { get; init; } = [];

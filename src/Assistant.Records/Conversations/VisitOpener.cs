@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using Assistant.Dialogue.Visits;
 using Assistant.Records.Assets;
+using Assistant.Records.Cylinders;
 using Assistant.Records.Log;
 using Assistant.Records.Storage;
+using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
 
 namespace Assistant.Records.Conversations;
@@ -12,6 +14,7 @@ internal sealed class VisitOpener(EventLog log, ConversationOptions options)
 {
     private readonly AssetStore assets = new(log.Database);
     private readonly AssetHistoryReader histories = new(log);
+    private readonly CylinderBookReader cylinders = new(log.Database);
 
     /// <exception cref="RecordsException">There is no such asset.</exception>
     public async Task<VisitOpened> FirstEventAsync(VisitRequest request, CancellationToken cancellation)
@@ -19,7 +22,9 @@ internal sealed class VisitOpener(EventLog log, ConversationOptions options)
         var asset = request.AssetId is { } id
             ? await assets.FindAsync(id, cancellation) ?? throw new RecordsException(RecordsFault.Refused, $"There is no asset {id} on record. Name one that is, or leave it out.")
             : null;
-        var known = asset?.Details.Where(d => AssetFacts.Kept.Contains(d.Key)).ToImmutableDictionary() ?? ImmutableDictionary<string, string>.Empty;
+        var known = Kept(asset);
+        var history = asset is null ? null : await histories.ReadAsync(asset.Id, cancellation: cancellation);
+        var used = await cylinders.LastUsedAsync(request.At, cancellation);
         return new VisitOpened(
             request.Site ?? asset?.Site ?? options.UnnamedSite,
             asset?.Id,
@@ -29,13 +34,19 @@ internal sealed class VisitOpener(EventLog log, ConversationOptions options)
             At = request.At,
             By = request.Person,
             Unit = asset?.Unit,
-            Before = asset is null ? null : await BeforeAsync(asset.Id, request.At, cancellation),
+            Before = history is null ? null : Before(history, request.At),
+            Details = asset?.Details.Where(d => !known.ContainsKey(d.Key) && FactCatalogue.Find(d.Key) is null).ToImmutableSortedDictionary() is { IsEmpty: false } details ? details : null,
+            Changed = history is null ? null : AssetChanges.Since(history, request.At) is { IsEmpty: false } changed ? changed : null,
+            Cylinders = used.IsEmpty ? null : used,
         };
     }
 
-    private async Task<VisitBefore?> BeforeAsync(string assetId, DateTimeOffset at, CancellationToken cancellation)
+    private static ImmutableDictionary<string, string> Kept(Asset? asset) =>
+        asset?.Details.Where(d => AssetFacts.Kept.Contains(d.Key)).ToImmutableDictionary() ?? ImmutableDictionary<string, string>.Empty;
+
+    private static VisitBefore? Before(AssetHistory history, DateTimeOffset at)
     {
-        var visits = (await histories.ReadAsync(assetId, cancellation: cancellation))?.Visits.Where(v => v.OpenedAt <= at).ToList() ?? [];
+        var visits = history.Visits.Where(v => v.OpenedAt <= at).ToList();
         return visits.FirstOrDefault() is not { } last
             ? null
             : new(

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
+using Assistant.Dialogue.Cylinders;
 using Assistant.Dialogue.Visits;
 using Assistant.Trade.Ledgers;
-using Assistant.Trade.Refrigerants;
-using Assistant.Trade.Sums;
-using UnitsNet;
 
 namespace Assistant.Records.Cylinders;
 
@@ -33,48 +31,10 @@ public sealed class CylinderBook
     public (CylinderBook Book, Admission Admission) Take(RecordedUse use)
     {
         ArgumentNullException.ThrowIfNull(use);
-        var entry = EntryOf(use);
-        var admission = WithCylinder(use.Used, entry).Admit(entry, LiquidDensity);
+        var admission = Ledger.Admit(use.Used, use.AssetId ?? use.VisitId);
         return admission.Refusal is { } refusal
             ? (new(Ledger, Refused.Add(refusal)), admission)
             : (new(admission.Ledger, Refused), admission);
-    }
-
-    /// <summary>Density of the saturated liquid at 25 degC / 77 degF; null for a refrigerant without a table.</summary>
-    internal static Density? LiquidDensity(string refrigerant) =>
-        RefrigerantLibrary.Find(refrigerant) is { } found && found.Saturation.Temperatures.Contains(LiquidFill.Reference)
-            ? found.Saturation.LiquidDensity(LiquidFill.Reference)
-            : null;
-
-    // The first use tells what the cylinder is; a later one may add the water capacity nobody had read before.
-    private CylinderLedger WithCylinder(CylinderUsed used, CylinderEntry entry)
-    {
-        var capacity = used.WaterCapacityGrams is { } grams and > 0 ? new Grams(grams) : (Grams?)null;
-        if (!Ledger.Cylinders.TryGetValue(used.Tag, out var known))
-        {
-            var kind = CylinderNames.Kind(used.CylinderKind);
-            return Ledger.With(new(used.Tag, kind, kind == CylinderKind.Supply ? entry.Refrigerant : null, entry.Tare) { WaterCapacity = capacity });
-        }
-
-        return known.WaterCapacity is null && capacity is not null ? Ledger.With(known with { WaterCapacity = capacity }) : Ledger;
-    }
-
-    private static CylinderEntry EntryOf(RecordedUse use)
-    {
-        var used = use.Used;
-        return new()
-        {
-            Id = used.EntryId,
-            At = used.At,
-            By = used.By,
-            Tag = used.Tag,
-            Tare = new(used.TareGrams),
-            GrossBefore = new(used.GrossBeforeGrams),
-            GrossAfter = new(used.GrossAfterGrams),
-            Purpose = CylinderNames.Purpose(used.Purpose),
-            Refrigerant = RefrigerantLibrary.Find(used.Refrigerant)?.Designation ?? used.Refrigerant,
-            AssetId = use.AssetId ?? use.VisitId,
-        };
     }
 }
 

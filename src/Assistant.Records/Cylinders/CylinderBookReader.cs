@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.Linq.Expressions;
 using System.Text.Json;
+using Assistant.Dialogue.Cylinders;
 using Assistant.Dialogue.Visits;
 using Assistant.Records.Log;
 using Assistant.Records.Storage;
+using Assistant.Records.Storage.Rows;
+using Assistant.Trade.Ledgers;
 using Microsoft.EntityFrameworkCore;
 
 namespace Assistant.Records.Cylinders;
@@ -10,13 +14,19 @@ namespace Assistant.Records.Cylinders;
 /// <summary>Reads the cylinders' uses of all visits from the log; a use that was taken back does not count.</summary>
 public sealed class CylinderBookReader(IRecordsDatabase database)
 {
+    private const int MostKnown = 40;
+
+    private static readonly TimeSpan Recent = TimeSpan.FromDays(90);
+
     /// <param name="until">Uses after this moment are left out; null takes all.</param>
-    public async Task<ImmutableArray<RecordedUse>> UsesAsync(DateTimeOffset? until = null, CancellationToken cancellation = default)
+    public Task<ImmutableArray<RecordedUse>> UsesAsync(DateTimeOffset? until = null, CancellationToken cancellation = default) => UsesAsync(_ => true, until, cancellation);
+
+    private async Task<ImmutableArray<RecordedUse>> UsesAsync(Expression<Func<VisitRow, bool>> ofVisits, DateTimeOffset? until, CancellationToken cancellation)
     {
         var rows = await database.UseAsync(context => (
             from happened in context.Events.AsNoTracking()
             where happened.Kind == EventJson.CylinderUsedKind || happened.Kind == EventJson.EventWithdrawnKind
-            join visit in context.Visits.AsNoTracking() on happened.VisitId equals visit.Id
+            join visit in context.Visits.AsNoTracking().Where(ofVisits) on happened.VisitId equals visit.Id
             orderby happened.VisitId, happened.Number
             select new { happened, visit.AssetId }).ToListAsync(cancellation));
         try
@@ -27,7 +37,8 @@ public sealed class CylinderBookReader(IRecordsDatabase database)
             [
                 .. events.Where(e => e.Event is CylinderUsed && !withdrawn.Contains((e.VisitId, e.Event.Number)))
                     .Where(e => until is null || e.Event.At <= until)
-                    .Select(e => new RecordedUse(e.VisitId, e.AssetId, (CylinderUsed)e.Event)),
+                    .GroupBy(e => (e.VisitId, e.AssetId))
+                    .SelectMany(visit => CylinderUsed.Counting(visit.Select(e => (CylinderUsed)e.Event)).Select(u => new RecordedUse(visit.Key.VisitId, visit.Key.AssetId, u))),
             ];
         }
         catch (JsonException unknown)
@@ -35,6 +46,24 @@ public sealed class CylinderBookReader(IRecordsDatabase database)
             throw new RecordsException(RecordsFault.Unreadable, $"A cylinder's use can not be read: {unknown.Message}", unknown);
         }
     }
+
+    /// <summary>The cylinders used last, as they were left; what lies more than a quarter of a year back is told anew.</summary>
+    public async Task<ImmutableArray<KnownCylinder>> LastUsedAsync(DateTimeOffset at, CancellationToken cancellation = default)
+    {
+        var since = at - Recent;
+        var uses = await UsesAsync(v => v.OpenedAt >= since && v.OpenedAt <= at, at, cancellation);
+        var book = CylinderBook.Of(uses);
+        var balances = book.Ledger.Balances();
+        return
+        [
+            .. uses.OrderByDescending(u => u.Used.At).DistinctBy(u => u.Used.Tag, StringComparer.OrdinalIgnoreCase).Take(MostKnown)
+                .Where(u => balances.Cylinders.ContainsKey(u.Used.Tag))
+                .Select(u => Known(u.Used, book.Ledger.Cylinders[u.Used.Tag], balances.Cylinders[u.Used.Tag].Remaining)),
+        ];
+    }
+
+    private static KnownCylinder Known(CylinderUsed used, Cylinder cylinder, Grams remaining) => new(
+        cylinder.Tag, CylinderNames.Of(cylinder.Kind), used.Refrigerant, cylinder.Tare.Value, (cylinder.Tare + remaining).Value, cylinder.WaterCapacity?.Value);
 
     /// <summary>The book of those uses.</summary>
     public async Task<CylinderBook> ReadAsync(DateTimeOffset? until = null, CancellationToken cancellation = default) =>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Assistant.Dialogue.Cylinders;
 using Assistant.Dialogue.Visits;
 using Assistant.Records.Log;
 using Assistant.Records.Storage;

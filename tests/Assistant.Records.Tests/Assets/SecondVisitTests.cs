@@ -97,6 +97,44 @@ public class SecondVisitTests
     }
 
     [Fact]
+    public async Task A_new_visit_opens_with_the_valve_on_record_and_with_what_was_set_or_recorded_otherwise()
+    {
+        await using var records = await WithCoolerAsync();
+        using var service = new ConversationService(records.Log, new CountingEngine());
+        await AppendAsync(await service.OpenVisitAsync(Request("c-1")), Number("setpoint", 36, "degF"));
+        await AppendAsync(await service.OpenVisitAsync(Request("c-2", days: 30)), Number("setpoint", 38, "degF"));
+        await new AssetStore(records.Database).RecordAsync(Cooler with { Details = Cooler.Details.SetItem("valve_body", "invented 3") }, Invented.Morning.AddDays(40));
+
+        var third = await service.OpenVisitAsync(Request("c-3", days: 60));
+
+        var opened = Assert.IsType<VisitOpened>((await records.Log.ReadAsync(third.VisitId))[0]);
+        Assert.Equal("invented 3", opened.Details!["valve_body"]);
+        Assert.Equal([new DetailChanged("valve_body", "invented 2", "invented 3"), new DetailChanged("setpoint", "36 degF", "38 degF")], opened.Changed!);
+
+        async Task AppendAsync(OpenedVisit visit, FactTaken taken) => await records.Log.AppendAsync(new(visit.VisitId, 1, [taken]));
+    }
+
+    [Fact]
+    public async Task A_new_visit_knows_the_cylinders_as_the_last_ones_left_them()
+    {
+        await using var records = await WithCoolerAsync();
+        using var service = new ConversationService(records.Log, new CountingEngine());
+        var first = await service.OpenVisitAsync(Request("c-1"));
+        var use = new CylinderUsed("u-1", "14", "supply", "charge", "R404A", 12_247, 21_943, 19_561, null) { At = Invented.Morning, By = "Robin" };
+        await records.Log.AppendAsync(new(first.VisitId, 1,
+        [
+            use,
+            use with { EntryId = "u-2", GrossAfterGrams = 19_618, Replaces = 2, At = Invented.Morning },
+            use with { EntryId = "u-3", Purpose = "hose-loss", GrossBeforeGrams = 19_618, At = Invented.Morning },
+        ]));
+
+        var second = await service.OpenVisitAsync(Request("c-2", days: 1));
+
+        var opened = Assert.IsType<VisitOpened>((await records.Log.ReadAsync(second.VisitId))[0]);
+        Assert.Equal([new KnownCylinder("14", "supply", "R404A", 12_247, 19_561, null)], opened.Cylinders!);
+    }
+
+    [Fact]
     public async Task A_detail_recorded_again_unchanged_adds_nothing_to_its_history()
     {
         await using var records = await WithCoolerAsync();

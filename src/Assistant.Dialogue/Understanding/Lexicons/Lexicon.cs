@@ -24,6 +24,7 @@ public sealed class Lexicon
         Questions = new(file("questions.yaml"));
         Filling = new(file("words.yaml"), words);
         Reminders = new(file("reminders.yaml"));
+        Cylinders = new(file("cylinders.yaml"));
         Numbers.Read();
         Units.Read();
         Refrigerants.Read();
@@ -39,6 +40,7 @@ public sealed class Lexicon
         Questions.Read();
         Filling.Read();
         Reminders.Read();
+        Cylinders.Read();
         foreach (var (text, word) in Facts.Spelt.Concat(Units.Spelt))
         {
             Spelling.Add(text, word);
@@ -70,6 +72,8 @@ public sealed class Lexicon
     internal WordsPart Filling { get; }
 
     internal RemindersPart Reminders { get; }
+
+    internal CylindersPart Cylinders { get; }
 
     internal NumberReader NumberReader { get; }
 

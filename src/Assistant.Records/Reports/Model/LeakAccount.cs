@@ -13,7 +13,7 @@ namespace Assistant.Records.Reports.Model;
 
 /// <summary>
 /// What the equipment's leak rate is by both methods, and what the rules with dates say of it. Rests on the cylinders' weights
-/// alone; every addition counts as leaked, as no use on record says it was seasonal or a first charge.
+/// and on why refrigerant moved, where that was said: what is not said to be seasonal, a first charge or a retrofit's counts as leaked.
 /// </summary>
 /// <param name="Rate">The rate at the last addition, as the key of a sentence and its parts.</param>
 /// <param name="Workings">The same as it is reckoned by hand, method by method.</param>
@@ -31,7 +31,7 @@ public sealed record LeakAccount(Reason Rate, Reason Workings, ImmutableArray<Re
     {
         ArgumentNullException.ThrowIfNull(asset);
         var services = Services(asset.Id, uses).Where(s => s.On <= asOf).ToList();
-        var additions = services.OfType<RefrigerantAdded>().GroupBy(a => a.On).OrderBy(g => g.Key)
+        var additions = services.OfType<RefrigerantAdded>().Where(a => a.Reason == AdditionReason.TopUp).GroupBy(a => a.On).OrderBy(g => g.Key)
             .Select(g => new RefrigerantAddition(g.Key, Mass.FromKilograms(g.Sum(a => a.Amount.Kilograms)))).ToList();
         if (fullCharge is not { Value: > 0 } charge || refrigerant is null || additions.Count == 0)
         {
@@ -41,7 +41,7 @@ public sealed record LeakAccount(Reason Rate, Reason Workings, ImmutableArray<Re
         var last = additions[^1];
         // The first addition on record counts as a whole year.
         var days = additions.Count > 1 ? last.On.DayNumber - additions[^2].On.DayNumber : 365;
-        var findings = PlaceOf(asset, units) is { } place ? Find(asset.Id, refrigerant, charge, services, place, asOf) : [];
+        var findings = PlaceOf(asset, units) is { } place ? Find(asset, refrigerant, charge, services, place, asOf) : [];
         return new(
             new(
                 "report.leak-rate",
@@ -51,7 +51,7 @@ public sealed record LeakAccount(Reason Rate, Reason Workings, ImmutableArray<Re
                 ("annualised", Amount.Ratio(AnnualLeakRate.Annualising(last.Added, charge, days).DecimalFractions)),
                 ("rolling", Amount.Ratio(AnnualLeakRate.Rolling(additions, charge, last.On, null).DecimalFractions))),
             Worked(additions, charge, days, last.On),
-            [.. findings.Select(f => f.Says).DistinctBy(Text)],
+            [.. ApplianceDetails.UseOf(asset) is null ? [new Reason("report.leak-use-assumed")] : Array.Empty<Reason>(), .. findings.Select(f => f.Says).DistinctBy(Text)],
             [.. findings.Select(f => f.Reminder).DistinctBy(Text).DefaultIfEmpty(new Reason("report.leak-check-text"))]);
     }
 
@@ -62,9 +62,9 @@ public sealed record LeakAccount(Reason Rate, Reason Workings, ImmutableArray<Re
         ("days", Math.Min(days, 365).ToString(System.Globalization.CultureInfo.InvariantCulture)),
         ("sum", Weight(Mass.FromKilograms(additions.Where(a => a.On > last.AddDays(-365) && a.On <= last).Sum(a => a.Added.Kilograms)))));
 
-    private static ImmutableArray<RegulationFinding> Find(string assetId, Refrigerant refrigerant, Mass charge, List<ServiceEvent> services, Jurisdiction place, DateOnly asOf)
+    private static ImmutableArray<RegulationFinding> Find(Asset asset, Refrigerant refrigerant, Mass charge, List<ServiceEvent> services, Jurisdiction place, DateOnly asOf)
     {
-        var appliance = new Appliance(assetId, refrigerant.Components, charge, ApplianceUse.CommercialRefrigeration);
+        var appliance = ApplianceDetails.Of(asset, refrigerant, charge);
         try
         {
             return [.. Enum.GetValues<LeakRateMethod>().SelectMany(method => Compliance.Of(appliance, services, place, method, asOf))];
@@ -75,11 +75,11 @@ public sealed record LeakAccount(Reason Rate, Reason Workings, ImmutableArray<Re
         }
     }
 
-    // One visit is one service: recovered for a repair and put back is not leaked.
+    // One visit is one service: recovered for a repair and put back is not leaked. What is done for the season is a service of its own.
     private static IEnumerable<ServiceEvent> Services(string assetId, IEnumerable<RecordedUse> uses) => uses
         .Where(u => u.AssetId == assetId)
-        .GroupBy(u => u.VisitId)
-        .Select(visit => ServiceBalance.Of(assetId, CylinderBook.Of(visit).Ledger.Entries, AdditionReason.TopUp))
+        .GroupBy(u => (u.VisitId, Reason: ApplianceDetails.ReasonOf(u.Used.Reason)))
+        .Select(service => ServiceBalance.Of(assetId, CylinderBook.Of(service).Ledger.Entries, service.Key.Reason))
         .OfType<ServiceEvent>();
 
     private static Jurisdiction? PlaceOf(Asset asset, UnitSystem units) => asset.Details.GetValueOrDefault(JurisdictionDetail)?.ToUpperInvariant() switch

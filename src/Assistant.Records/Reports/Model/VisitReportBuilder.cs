@@ -33,7 +33,7 @@ public static class VisitReportBuilder
             [.. standing.OfType<VerdictGiven>().Where(v => v.Text.Length > 0)],
             [.. standing.OfType<FaultMended>()],
             [.. standing.OfType<CautionGiven>()],
-            [.. standing.OfType<CylinderUsed>().DistinctBy(c => c.EntryId)],
+            [.. CylinderUsed.Counting(standing.OfType<CylinderUsed>()).DistinctBy(c => c.EntryId)],
             [.. standing.OfType<FollowUpNoted>().OrderBy(f => f.Due)],
             [.. standing.OfType<PictureTaken>().Select(pictures)],
             [.. events.OfType<MessageHeard>()],

@@ -1,10 +1,10 @@
 using System.Text.Json;
 using Assistant.Trade.Ledgers;
 
-namespace Assistant.Records.Cylinders;
+namespace Assistant.Dialogue.Cylinders;
 
 /// <summary>The stored names of purposes and kinds: the ledger's words, kebab-case.</summary>
-internal static class CylinderNames
+public static class CylinderNames
 {
     public static string Of<TWord>(TWord word)
         where TWord : struct, Enum => JsonNamingPolicy.KebabCaseLower.ConvertName(word.ToString());
