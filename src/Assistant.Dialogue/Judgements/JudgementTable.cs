@@ -21,6 +21,16 @@ public static class JudgementTable
         new DefrostFitJudgement(),
         new ProductJudgement(),
         new HeadControlTestJudgement(),
+        new CylinderFeedJudgement(),
+        new ChargePhaseJudgement(),
+        new ChargePlanJudgement(),
+        new ChargeStateJudgement(),
+        new WinterChargeJudgement(),
+        new ValveReadyJudgement(),
+        new ValveSuperheatJudgement(),
+        new PullDownJudgement(),
+        new FinalReadingsJudgement(),
+        new CustomerSentenceJudgement(),
     }.ToFrozenDictionary(j => j.Name, StringComparer.Ordinal);
 
     public static IEnumerable<Judgement> All => ByName.Values.OrderBy(j => j.Name, StringComparer.Ordinal);

@@ -255,6 +255,12 @@ public sealed class TurnEngine : ITurnEngine
 
     private FactValue? Known(Fact fact, string text, VisitState state)
     {
+        // As a record writes it: the number and the unit's own symbol ("0.21 ft3").
+        if (text.Split(' ', 2) is [var number, var symbol] && double.TryParse(number, System.Globalization.CultureInfo.InvariantCulture, out var value) && FactUnits.Find(fact, symbol) is { } unit)
+        {
+            return new Reading(fact, value, unit);
+        }
+
         var understood = understand(text, new(fact, state.Units));
         return (FactValue?)understood.Readings.FirstOrDefault(r => r.Fact == fact) ?? understood.Observations.FirstOrDefault(o => o.Fact == fact);
     }
