@@ -64,14 +64,14 @@ public static class FloodingPlot
                 frame.Dot(Head(setting), Shown(setting.Coldest), isHollow: true), frame.Dot(Head(setting), Shown(setting.Today), isHollow: true),
                 .. now is null ? [] : new[] { frame.Dot(Head(now), Shown(now.Today)) },
             ],
-            [.. empty.Labels, name, End(curve[^1], f => f.Coldest, plant.Coldest, "flooding.coldest"), End(curve[^1], f => f.Today, plant.Today, "flooding.today")]);
+            [.. empty.Labels, name, End(curve[^1], f => f.Coldest, plant.Coldest, "flooding.coldest", -6), End(curve[^1], f => f.Today, plant.Today, "flooding.today", 26)]);
 
         double Head(Flooding flooding) => pressure.FromCanonical(flooding.Head.Pascals / 1000);
         double Shown(Mass held) => mass.FromCanonical(held.Kilograms);
-        Label End(Flooding last, Func<Flooding, Mass> of, CelsiusTemperature ambient, string key)
+        Label End(Flooding last, Func<Flooding, Mass> of, CelsiusTemperature ambient, string key, double under)
         {
             var at = frame.At(Head(last), Shown(of(last)));
-            return new(new(at.X, at.Y + 14), words.Say(key, ("ambient", ambient)), 1, IsInside: true);
+            return new(new(at.X, at.Y + under), words.Say(key, ("ambient", ambient)), 1, IsInside: true);
         }
     }
 

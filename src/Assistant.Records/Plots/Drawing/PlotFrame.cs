@@ -51,11 +51,11 @@ public sealed class PlotFrame(Axis across, Axis up)
         return (strokes.ToImmutable(), labels.ToImmutable());
     }
 
-    /// <summary>An upright line from the bottom to the top, with its words beside its head.</summary>
+    /// <summary>An upright line from the bottom to the top, with its words beside its foot.</summary>
     public (Stroke Stroke, Label Label) Upright(double x, string words)
     {
         var across = At(x, up.Low).X;
         var isRight = across > (Left + Right) / 2;
-        return (new(Ink.Guide, [new(across, Top), new(across, Bottom)]), new(new(across + (isRight ? -4 : 4), Top + 12), words, isRight ? 1 : -1, IsInside: true));
+        return (new(Ink.Guide, [new(across, Top), new(across, Bottom)]), new(new(across + (isRight ? -4 : 4), Bottom - 6), words, isRight ? 1 : -1, IsInside: true));
     }
 }

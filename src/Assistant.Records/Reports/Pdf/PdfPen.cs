@@ -7,7 +7,7 @@ namespace Assistant.Records.Reports.Pdf;
 /// <summary>Draws a plot on a page.</summary>
 internal static class PdfPen
 {
-    private const double Scale = 1.1;
+    private const double Scale = 0.94;
     private const double SmallScale = 0.75;
 
     /// <summary>The height a plot takes, in points.</summary>
