@@ -28,7 +28,7 @@ public sealed record JudgementView(VisitState Visit, int Since, DateTimeOffset N
 
     /// <summary>
     /// How long after the first reading of the course each was taken: by the time said beside it ("450 after ten minutes"), else by
-    /// the clock. A reading that would come before the one ahead of it is left out.
+    /// the clock. Of two at the same time the later said counts; one that would come before the one ahead of it is left out.
     /// </summary>
     public ImmutableArray<(TimeSpan Elapsed, Reading Reading)> Elapsed(Fact fact)
     {
@@ -38,7 +38,11 @@ public sealed record JudgementView(VisitState Visit, int Since, DateTimeOffset N
         foreach (var (reading, at) in readings)
         {
             var elapsed = said.Contains(at) ? said[at].Last() : at - readings[0].At;
-            if (course.Count == 0 || elapsed > course[^1].Item1)
+            if (course.Count > 0 && elapsed == course[^1].Item1)
+            {
+                course[^1] = (elapsed, reading);
+            }
+            else if (course.Count == 0 || elapsed > course[^1].Item1)
             {
                 course.Add((elapsed, reading));
             }

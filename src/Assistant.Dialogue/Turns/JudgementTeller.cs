@@ -48,10 +48,20 @@ internal sealed class JudgementTeller(PhraseBook book, CautionGiver cautions)
             cautions.Now(draft, caution, place);
         }
 
+        var about = book.Say("remind.stop", units, ("stop", book.Word(stop.Asks?.Name ?? view.Walk.Title))).Full;
+        DropPending(draft, about);
         if (judged.Remind is { } remind)
         {
-            draft.Emit(new ReminderSet(draft.At + remind, book.Say("remind.stop", units, ("stop", book.Word(stop.Asks?.Name ?? view.Walk.Title))).Full) { At = draft.At, By = draft.By });
+            draft.Emit(new ReminderSet(draft.At + remind, about) { At = draft.At, By = draft.By });
             draft.Say("walk.remind", ("time", new Amount(remind.TotalSeconds, Dimension.Time)));
+        }
+    }
+    // What was to be read again has been read: the reminder of it has nothing left to say.
+    private static void DropPending(TurnDraft draft, string about)
+    {
+        foreach (var pending in draft.State.Reminders.Where(r => r.Due > draft.At && r.About == about))
+        {
+            draft.Emit(new EventWithdrawn(pending.Number) { At = draft.At, By = draft.By });
         }
     }
 }

@@ -116,7 +116,7 @@ internal static class VisitFold
             Facts = facts,
             History = history,
             Questioned = state.Questioned.RemoveRange(state.Questioned.Where(q => q.Value.Number == withdrawn).Select(q => q.Key)),
-            Clarification = null,
+            Clarification = state.Reminders.Exists(r => r.Number == withdrawn) ? state.Clarification : null,
             Runs = state.Runs.Without(withdrawn, leadsBack: isReading),
             Choices = state.Choices.RemoveAll(c => c.Number == withdrawn),
             Offers = state.Offers.RemoveAll(o => o.Number == withdrawn),
