@@ -7,6 +7,10 @@ Dictionary<string, Action<VoiceParts>> measures = new(StringComparer.Ordinal)
     ["calibration"] = CalibrationScore.Write,
     ["recognition"] = RecognitionScore.Write,
     ["foreign"] = ForeignScore.Write,
+    ["stored"] = StoredScore.Write,
+    ["echo"] = EchoScore.Write,
+    ["speed"] = SpeedScore.Write,
+    ["calls"] = CallScore.Write,
 };
 var asked = args.Length == 0 ? [.. measures.Keys] : args;
 if (asked.Except(measures.Keys).FirstOrDefault() is { } unknown)

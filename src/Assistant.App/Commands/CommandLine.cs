@@ -24,6 +24,7 @@ internal static class CommandLine
     {
         TalkCommand.Create(),
         ServeCommand.Create(),
+        ListenCommand.Create(),
         ReportCommand.Create(),
         AssessCommand.Create(),
         UnderstandCommand.Create(),

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Assistant.Dialogue.Files;
 using Assistant.Records.Storage;
+using Assistant.Voice;
 
 namespace Assistant.App.Commands;
 
@@ -24,6 +25,7 @@ internal static class CommandRun
     private static (string Line, int ExitCode)? Explain(Exception failure) => failure switch
     {
         CommandFailure known => (known.Message, known.ExitCode),
+        VoicePartMissingException missing => (missing.Message, CommandFailure.Failed),
         RecordsException records => (records.Message, CommandFailure.Failed),
         DialogDataException data => (data.Defects[0].ToString(), CommandFailure.BadInput),
         OperationCanceledException => ("Stopped.", CommandFailure.Failed),

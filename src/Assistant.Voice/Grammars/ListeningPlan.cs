@@ -18,12 +18,13 @@ public sealed class ListeningPlan
     {
         yaml = new DialogYaml(file);
         var root = yaml.Root();
-        yaml.AllowOnly(root, "file", "most-words", "commands", "controls", "confirm", "digits", "wake", "numbers", "facts");
+        yaml.AllowOnly(root, "file", "most-words", "commands", "controls", "confirm", "digits", "steps", "wake", "numbers", "facts");
         MostWords = int.TryParse(yaml.Text(root, "most-words", "most-words"), CultureInfo.InvariantCulture, out var most) ? most : 3;
         Commands = Phrases(root, "commands");
         Controls = Phrases(root, "controls");
         Confirm = Phrases(root, "confirm");
         Digits = Phrases(root, "digits");
+        Steps = Phrases(root, "steps");
         Wake = [.. yaml.Texts(root, "wake", "wake").Select(n => n.Value ?? "")];
         kinds = Spans(root, "numbers", name => Enum.TryParse<FactKind>(Joined(name), ignoreCase: true, out _));
         facts = Spans(root, "facts", name => FactCatalogue.Find(name) is not null);
@@ -46,6 +47,9 @@ public sealed class ListeningPlan
 
     /// <summary>go and clear, for entry digit by digit.</summary>
     public ImmutableSortedDictionary<string, ImmutableArray<string>> Digits { get; }
+
+    /// <summary>The words that answer a step of the walk that asks for no fact: ok, done, later.</summary>
+    public ImmutableSortedDictionary<string, ImmutableArray<string>> Steps { get; }
 
     public ImmutableArray<string> Wake { get; }
 

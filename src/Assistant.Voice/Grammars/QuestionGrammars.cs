@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Globalization;
 using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Understanding;
 using Assistant.Dialogue.Understanding.Lexicons;
@@ -14,79 +15,118 @@ namespace Assistant.Voice.Grammars;
 /// </summary>
 public sealed class QuestionGrammars
 {
+    private static readonly string[] NumberParts = ["nought-between-digits", "point", "and", "articles", "minus"];
+
     private readonly ConcurrentDictionary<string, SpeechGrammar> compiled = new(StringComparer.Ordinal);
     private readonly LexiconPhrases lexicon;
     private readonly ListeningPlan plan;
     private readonly PronunciationDictionary sounds;
     private readonly Understander understander;
     private readonly NumberRules numbers;
+    private readonly RefrigerantRules refrigerants;
 
     public QuestionGrammars(LexiconPhrases lexicon, ListeningPlan plan, PronunciationDictionary sounds, Understander understander)
     {
         (this.lexicon, this.plan, this.sounds, this.understander) = (lexicon, plan, sounds, understander);
         numbers = new(lexicon, sounds);
-        Control = SpeechGrammar.Of("control", Heard(plan.Controls.Values.SelectMany(p => p).Concat(CommandPhrases("pause", "repeat"))));
-        Command = SpeechGrammar.Of("command", Heard(plan.Controls.Values.Concat(plan.Commands.Values).SelectMany(p => p)));
-        Accept = SpeechGrammar.Of("accept", Heard(plan.Confirm["accept"]));
-        Reject = SpeechGrammar.Of("reject", Heard(plan.Confirm["reject"]));
-        Confirm = Accept.Or("confirm", Reject).Or("confirm", Control).Or("confirm", SpeechGrammar.Of("", Heard(CommandPhrases("skip", "undo"))));
-        Digits = new("digits", $"({numbers.Digit}+ [{Any(lexicon.NumberPart("point"))} {numbers.Digit}+] [{Any(plan.Digits["go"])}] | {Any(plan.Digits.Values.SelectMany(p => p))} | {Any(lexicon.NumberPart("minus").Take(2))} | {Control.Expansion})");
-        Wake = SpeechGrammar.Of("wake", Heard(plan.Wake));
+        refrigerants = new(lexicon, sounds);
+        Control = SpeechGrammar.Of("control", [.. Controls, .. Commands("pause", "repeat", "emergency")]);
+        Command = SpeechGrammar.Of("command", [.. Controls, .. Commands([.. plan.Commands.Keys])]);
+        Confirm = SpeechGrammar.Of("confirm", [("accept", Heard(plan.Confirm["accept"])), ("reject", Heard(plan.Confirm["reject"]))])
+            .With([.. Controls, .. Commands("pause", "resume", "repeat", "emergency", "skip")]);
+        Wake = SpeechGrammar.Of("wake", [("wake", Heard(plan.Wake)), .. Commands("emergency")]);
     }
 
-    /// <summary>What works while the assistant speaks: stop, slower, faster, louder, wait, say again.</summary>
+    /// <summary>What works while the assistant speaks: stop, slower, faster, louder, wait, say again. Nothing in it can store a value.</summary>
     public SpeechGrammar Control { get; }
 
     /// <summary>The commands alone, where nothing is asked.</summary>
     public SpeechGrammar Command { get; }
 
-    /// <summary>The answers to a read-back, and their two halves, between which the sound must choose clearly.</summary>
+    /// <summary>The answers to a read-back: "accept", "reject", and a few commands.</summary>
     public SpeechGrammar Confirm { get; }
 
-    public SpeechGrammar Accept { get; }
-
-    public SpeechGrammar Reject { get; }
-
-    /// <summary>A number digit by digit, ended by "go".</summary>
-    public SpeechGrammar Digits { get; }
-
+    /// <summary>What ends the assistant's sleep between two calls on it.</summary>
     public SpeechGrammar Wake { get; }
 
     /// <summary>Every word that any grammar can need, for the recogniser's dictionary.</summary>
-    public IEnumerable<string> Vocabulary => Everything(UnitSystem.Us).Words.Concat(Everything(UnitSystem.Metric).Words).Concat(Confirm.Words).Concat(Digits.Words).Concat(Wake.Words).Distinct();
+    public IEnumerable<string> Vocabulary => new[] { UnitSystem.Us, UnitSystem.Metric }.SelectMany(u => new[] { Everything(u).Words, For(FactCatalogue.Refrigerant, [], u).Words, Spelled(FactCatalogue.SuctionPressure, UnitOfMeasure.Psig).Words })
+        .SelectMany(w => w).Concat(Confirm.Words).Concat(Wake.Words).Concat(plan.Steps.Values.SelectMany(p => Heard(p)).SelectMany(p => p.Split(' '))).Distinct();
 
-    /// <summary>The grammar of the question a reply asks; the commands alone where it asks for no fact.</summary>
+    /// <summary>The grammar of the question a reply asks; the commands and the words of its step where it asks for no fact.</summary>
     public SpeechGrammar For(Reply reply, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(reply);
-        return reply.AskedFact is { } name && FactCatalogue.Find(name) is { } fact ? For(fact, reply.Units, units) : Command;
+        var steps = reply.Choices.Where(plan.Steps.ContainsKey).ToList();
+        var name = $"step_{string.Join('_', steps)}";
+        if (reply.AskedFact is not { } asked || FactCatalogue.Find(asked) is not { } fact)
+        {
+            return steps.Count == 0 ? Command : compiled.GetOrAdd(name, _ => SpeechGrammar.Of(name, steps.Select(s => ($"step:{s}", Heard(plan.Steps[s])))).With(Meanings(Command)));
+        }
+
+        // A value in question is stood by with yes, dropped with no, or read afresh.
+        var question = For(fact, reply.Units, units);
+        return fact.IsQuantity && reply.Choices.Contains("yes")
+            ? compiled.GetOrAdd($"{question.Name}_doubted", doubted => (question with { Name = doubted }).With(("accept", Heard(plan.Confirm["accept"])), ("reject", Heard(plan.Confirm["reject"]))))
+            : question;
     }
 
     /// <param name="symbols">The units the question may be answered in, the site's default first; empty takes the default alone.</param>
     public SpeechGrammar For(Fact fact, IEnumerable<string> symbols, UnitSystem units)
     {
+        ArgumentNullException.ThrowIfNull(fact);
         var asked = UnitsOf(fact, [.. symbols], units);
         var name = $"{fact.Name}_{units}_{string.Join('_', asked.Select(u => new string([.. u.Symbol.Where(char.IsLetter)])))}".ToLowerInvariant();
-        return compiled.GetOrAdd(name, _ => (fact.IsQuantity ? Numbers(name, fact, asked, units) : Choices(name, fact, units)).Or(name, Command));
+        return compiled.GetOrAdd(name, _ => Answers(name, fact, asked, units).With(Meanings(Command)));
     }
+
+    /// <summary>A number digit by digit, with its unit if it is said, ended by "go".</summary>
+    public SpeechGrammar Spelled(Fact fact, UnitOfMeasure unit)
+    {
+        ArgumentNullException.ThrowIfNull(fact);
+        ArgumentNullException.ThrowIfNull(unit);
+        var name = $"spelled_{(plan.SpanOf(fact, unit)?.From < 0 ? "signed" : "plain")}";
+        return compiled.GetOrAdd(name, _ =>
+        {
+            var sign = name == "spelled_signed" ? $"[{Any(lexicon.NumberPart("minus").Take(2))}] " : "";
+            var digits = $"{numbers.Digit}+ [{Any(lexicon.NumberPart("point").Take(1))} {numbers.Digit}+] [{Any(plan.Digits["go"])}]";
+            return new SpeechGrammar(name, $"{sign}{digits}").With(
+                [("digits:go", Heard(plan.Digits["go"])), ("digits:clear", Heard(plan.Digits["clear"])), .. Controls, .. Commands("pause", "resume", "repeat", "skip", "emergency")]);
+        });
+    }
+
+    /// <summary>The two numbers that sound alike, in words and digit by digit.</summary>
+    public SpeechGrammar Pair(string first, string second) => (SpeechGrammar.Of(
+        "pair", ("pair:first", Heard([first, SpokenDigits(first)])), ("pair:second", Heard([second, SpokenDigits(second)])), ("reject", Heard(plan.Confirm["reject"])))
+        with { IsPassing = true }).With([.. Controls, .. Commands("pause", "resume", "repeat", "skip", "emergency")]);
+
+    /// <summary>A number's words alone.</summary>
+    public static SpeechGrammar Just(string words) => new("just", words) { IsPassing = true };
 
     /// <summary>The broad grammar for comparison: every number and unit, every choice and command, whatever was asked.</summary>
     public SpeechGrammar Everything(UnitSystem units) => compiled.GetOrAdd($"everything_{units}".ToLowerInvariant(), name =>
     {
-        var quantities = FactCatalogue.All.Where(f => f.IsQuantity).DistinctBy(f => f.Kind).Select(f => Numbers(name, f, UnitsOf(f, [], units), units, wide: true).Expansion);
-        var choices = FactCatalogue.All.Where(f => !f.IsQuantity).Select(f => Choices(name, f, units).Expansion);
-        return new(name, "(" + string.Join(" | ", quantities.Concat(choices).Append(Command.Expansion)) + ")");
+        var quantities = FactCatalogue.All.Where(f => f.IsQuantity).DistinctBy(f => f.Kind).Select(f => Numbers(f, UnitsOf(f, [], units), units, wide: true));
+        var choices = FactCatalogue.All.Where(f => !f.IsQuantity).SelectMany(f => Meanings(Choices(name, f, units)));
+        return new SpeechGrammar(name, string.Join(" | ", quantities)).With(Meanings(Command)).With(choices);
     });
 
     /// <summary>The numbers a fact is listened for in a unit, or null.</summary>
     public NumberSpan? SpanOf(Fact fact, UnitOfMeasure unit) => plan.SpanOf(fact, unit);
 
-    /// <summary>Which of the voice's own words a phrase is (stop, slower, accept, reject, go, clear, wake), or null.</summary>
-    public string? ControlOf(string phrase) =>
-        plan.Controls.Concat(plan.Confirm).Concat(plan.Digits).FirstOrDefault(c => c.Value.Contains(phrase)).Key ?? (plan.Wake.Contains(phrase) ? "wake" : null);
+    /// <summary>The unit a bare number is in: the first of those the question names, otherwise the site's own.</summary>
+    public static UnitOfMeasure UnitOf(Fact fact, IEnumerable<string> symbols, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(fact);
+        return UnitsOf(fact, [.. symbols], units)[0];
+    }
 
-    /// <summary>Which of the walk's commands a phrase is, or null.</summary>
-    public string? CommandOf(string phrase) => plan.Commands.FirstOrDefault(c => c.Value.Contains(phrase)).Key;
+    /// <summary>Whether a word belongs to a number, and not to its unit.</summary>
+    public bool IsNumberWord(string word) =>
+        lexicon.Cardinals.ContainsValue(word) || NumberParts.Any(part => lexicon.NumberPart(part).Contains(word));
+
+    /// <summary>Whether digits were ended by "go" in the same breath.</summary>
+    public bool EndsWithGo(string words) => plan.Digits["go"].Any(go => words == go || words.EndsWith(" " + go, StringComparison.Ordinal));
 
     /// <summary>The choice a phrase names where the fact was asked: its own word, or what the understanding makes of it; otherwise null.</summary>
     public string? ChoiceOf(Fact fact, string phrase, UnitSystem units)
@@ -110,7 +150,12 @@ public sealed class QuestionGrammars
         return [.. possible.Where(u => usual.Contains(u.Symbol))];
     }
 
-    private SpeechGrammar Numbers(string name, Fact fact, UnitOfMeasure[] asked, UnitSystem units, bool wide = false)
+    private SpeechGrammar Answers(string name, Fact fact, UnitOfMeasure[] asked, UnitSystem units) =>
+        fact == FactCatalogue.Refrigerant ? new(name, refrigerants.Expansion)
+        : fact.IsQuantity ? new(name, Numbers(fact, asked, units))
+        : Choices(name, fact, units);
+
+    private string Numbers(Fact fact, UnitOfMeasure[] asked, UnitSystem units, bool wide = false)
     {
         var ways = new List<string>();
         foreach (var unit in asked)
@@ -134,18 +179,23 @@ public sealed class QuestionGrammars
             }
         }
 
-        return new(name, "(" + string.Join(" | ", ways) + ")");
+        return string.Join(" | ", ways);
     }
 
-    private SpeechGrammar Choices(string name, Fact fact, UnitSystem units)
-    {
-        var phrases = fact.Choices.SelectMany(choice => Heard(lexicon.Choice(fact, choice))
-            .Where(p => p.Count(c => c == ' ') < plan.MostWords && ControlOf(p) is null or "accept" or "reject")
-            .Where(p => ChoiceOf(fact, p, units) == choice)).ToList();
-        return phrases.Count > 0 ? SpeechGrammar.Of(name, phrases) : Command with { Name = name };
-    }
+    private SpeechGrammar Choices(string name, Fact fact, UnitSystem units) => SpeechGrammar.Of(name, fact.Choices.Select(choice => ($"choice:{choice}",
+        Heard(lexicon.Choice(fact, choice)).Where(p => p.Count(c => c == ' ') < plan.MostWords && ChoiceOf(fact, p, units) == choice))));
 
-    private IEnumerable<string> CommandPhrases(params string[] names) => names.SelectMany(n => plan.Commands.GetValueOrDefault(n, []));
+    private IEnumerable<(string Meaning, IEnumerable<string> Phrases)> Controls => plan.Controls.Select(c => ($"control:{c.Key}", Heard(c.Value)));
+
+    private IEnumerable<(string Meaning, IEnumerable<string> Phrases)> Commands(params IEnumerable<string> names) =>
+        names.Where(plan.Commands.ContainsKey).Select(n => ($"command:{n}", Heard(plan.Commands[n])));
+
+    private static IEnumerable<(string Meaning, IEnumerable<string> Phrases)> Meanings(SpeechGrammar grammar) => grammar.Meanings.Select(m => (m.Key, m.Value.AsEnumerable()));
+
+    // "thirteen" digit by digit is "one three": the two that sound alike as words do not as digits.
+    private string SpokenDigits(string words) => understander.Understand(words, new UnderstandingContext(FactCatalogue.SuctionPressure, UnitSystem.Us)).Readings is [var only]
+        ? string.Join(' ', only.Value.ToString("0.###", CultureInfo.InvariantCulture).Select(c => c == '.' ? lexicon.NumberPart("point").First() : lexicon.Cardinals[c - '0']))
+        : "";
 
     private IEnumerable<string> Heard(IEnumerable<string> phrases) => phrases.Distinct().Where(sounds.CanBeHeard);
 

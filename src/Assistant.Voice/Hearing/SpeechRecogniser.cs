@@ -43,8 +43,13 @@ public sealed class SpeechRecogniser : IDisposable
     }
 
     /// <summary>The words of the grammar that fit the utterance best, and whether they fit well enough to be meant.</summary>
-    public Heard Hear(PcmAudio speech, SpeechGrammar grammar)
+    /// <param name="rivals">
+    /// For the words heard, all they must be told apart from: the margin is by how much they fit better. Null for words that need none.
+    /// </param>
+    public Heard Hear(PcmAudio speech, SpeechGrammar grammar, Func<string, SpeechGrammar?>? rivals = null)
     {
+        ArgumentNullException.ThrowIfNull(speech);
+        ArgumentNullException.ThrowIfNull(grammar);
         lock (turn)
         {
             var sound = speech.At(PcmAudio.HearingRate);
@@ -54,32 +59,9 @@ public sealed class SpeechRecogniser : IDisposable
             }
 
             var free = decoder.Decode(Background, sound);
-            return Judge(decoder.Decode(Prepared(grammar), sound), free);
-        }
-    }
-
-    /// <summary>
-    /// As <see cref="Hear"/>, and where the words are on one side also how clearly: the margin of that side over the other.
-    /// </summary>
-    /// <param name="grammar">All that may be said, both sides included.</param>
-    /// <param name="side">The side that must win clearly.</param>
-    /// <param name="other">The side it must beat.</param>
-    public Heard HearBetween(PcmAudio speech, SpeechGrammar grammar, SpeechGrammar side, SpeechGrammar other)
-    {
-        lock (turn)
-        {
-            var sound = speech.At(PcmAudio.HearingRate);
-            if (IsNoise(sound))
-            {
-                return Heard.Nothing;
-            }
-
-            var heard = Judge(decoder.Decode(Prepared(grammar), sound), decoder.Decode(Background, sound));
-            var (with, without) = (decoder.Decode(Prepared(side), sound), decoder.Decode(Prepared(other), sound));
-            var margin = with.Words is null ? double.NegativeInfinity
-                : without.Words is null ? double.PositiveInfinity
-                : (double)(with.Score - without.Score) / Math.Max(1, with.Frames);
-            return heard with { Margin = margin };
+            var best = Decode(grammar, sound);
+            var heard = Judge(best, free);
+            return heard.Accepted is { } words && rivals?.Invoke(words) is { } others ? heard with { Margin = Margin(best, others, sound) } : heard;
         }
     }
 
@@ -94,17 +76,27 @@ public sealed class SpeechRecogniser : IDisposable
             return new(HeardKind.NotForUs, null, double.NegativeInfinity);
         }
 
-        var fit = (double)(words.Score - free.Score) / Math.Max(1, words.Frames);
+        var fit = (words.Score - free.Score) / Math.Max(1, words.Frames);
         return new(fit >= thresholds.LeastFit ? HeardKind.Words : HeardKind.NotForUs, words.Words, fit);
     }
 
-    private string Prepared(SpeechGrammar grammar)
+    private double Margin(Decoded best, SpeechGrammar others, PcmAudio sound) =>
+        others.IsEmpty || Decode(others, sound) is not { Words: not null } other ? double.PositiveInfinity : (best.Score - other.Score) / Math.Max(1, best.WordFrames);
+
+    private Decoded Decode(SpeechGrammar grammar, PcmAudio sound)
     {
         if (known.Add(grammar.Name))
         {
             decoder.SetGrammar(grammar.Name, grammar.Jsgf);
         }
 
-        return grammar.Name;
+        var decoded = decoder.Decode(grammar.Name, sound);
+        if (grammar.IsPassing)
+        {
+            known.Remove(grammar.Name);
+            decoder.Remove(grammar.Name);
+        }
+
+        return decoded;
     }
 }

@@ -1,3 +1,6 @@
+using Assistant.Dialogue.Replies;
+using Assistant.Trade.Facts;
+
 namespace Assistant.Voice.Scoring.Kit;
 
 /// <summary>A question's fact, the words that answer it, and what they mean.</summary>
@@ -25,6 +28,17 @@ public static class Phrases
         .. Of("compressor_current", "A", ("six point eight amps", 6.8), ("eleven point four", 11.4), ("nine amps", 9), ("fourteen point two amps", 14.2)),
         .. Of("vacuum", "micron", ("five hundred microns", 500), ("three fifty", 350), ("one thousand", 1000), ("fifteen hundred microns", 1500)),
         .. Of("cylinder_weight", "lb", ("twenty three point six pounds", 23.6), ("forty seven pounds", 47), ("thirty one", 31), ("nineteen point five pounds", 19.5)),
+    ];
+
+    /// <summary>Choices, as they are said.</summary>
+    public static IReadOnlyList<SpokenAnswer> ChoicesForScoring { get; } =
+    [
+        .. new[]
+        {
+            ("condenser_coil", "dirty", "dirty"), ("condenser_coil", "clean", "clean"), ("coil_ice", "no ice", "none"), ("coil_ice", "light", "light"), ("coil_ice", "blocked", "blocked"),
+            ("sight_glass", "clear", "clear"), ("sight_glass", "flashing", "flashing"), ("evaporator_fans", "all", "all"), ("evaporator_fans", "some", "some"), ("evaporator_fans", "none", "none"),
+            ("calling_for_cooling", "yes", "yes"), ("calling_for_cooling", "no", "no"), ("liquid_line_feel", "warm", "warm"), ("liquid_line_feel", "cold", "cold"), ("compressor", "running", "running"), ("compressor", "off", "off"),
+        }.Select(c => new SpokenAnswer(c.Item1, c.Item2, null, "", c.Item3)),
     ];
 
     /// <summary>Other answers, for setting thresholds.</summary>
@@ -57,6 +71,10 @@ public static class Phrases
         "the boss will be angry about this", "who ordered the coffee", "a dog was barking in the parking lot", "i forgot my jacket at home",
         "the printer in the office is jammed", "there is a sale on bread today", "we went fishing at the lake", "stack the pallets against the wall",
     ];
+
+    /// <summary>A reply that asks for just that fact.</summary>
+    public static Reply Question(string fact) => new(
+        Phrase.Empty, [], [], new(fact, fact), FactCatalogue.Find(fact)?.Choices ?? [], fact, [], null, []);
 
     private static IEnumerable<SpokenAnswer> Psi(string fact, params (string Words, double Value)[] answers) => Of(fact, "psig", answers);
 

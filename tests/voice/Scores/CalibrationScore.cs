@@ -1,9 +1,8 @@
 using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
-using Assistant.Voice.Grammars;
+using Assistant.Voice.Dialogues;
 using Assistant.Voice.Hearing;
 using Assistant.Voice.Scoring.Kit;
-using Assistant.Voice.Sound;
 
 namespace Assistant.Voice.Scoring.Scores;
 
@@ -39,16 +38,69 @@ internal static class CalibrationScore
             Console.WriteLine($"| {Rooms.Name(noise)} | {At(yes, 0)} {At(yes, 5)} {At(yes, 50)} | {At(no, 50)} {At(no, 99)} {At(no, 100)} |");
         }
 
+        Console.WriteLine("\nChoices and commands, and the numbers that sound alike: margin of those heard right (5th, 50th percentile), of those heard wrong (50th, highest), and how many were wrong. Fit of the words: 5th percentile.\n");
+        Console.WriteLine("| noise | words right | words wrong | wrong | fit | pairs right | pairs wrong | wrong |\n| --- | --- | --- | --- | --- | --- | --- | --- |");
+        foreach (var noise in Rooms.All)
+        {
+            var (words, pairs) = (Words(parts, noise).ToList(), Pairs(parts, noise).ToList());
+            Console.WriteLine($"| {Rooms.Name(noise)} | {Sides(words)} | {At([.. words.Select(w => w.Heard.Fit).Order()], 5)} | {Sides(pairs)} |");
+        }
+
         Console.WriteLine();
     }
 
-    private static List<double> Margins(VoiceParts parts, string[] words, double noise, int seed) =>
-        [.. SyntheticVoice.ForCalibration.SelectMany(v => words.SelectMany(w => Enumerable.Range(0, 4).Select(_ => Margin(parts, FanNoise.Behind(v.Say(w), noise, seed++))))).Order()];
+    private static string Sides(List<(bool Right, Heard Heard)> heard)
+    {
+        List<double> Of(bool right) => [.. heard.Where(h => h.Right == right && h.Heard.Margin is not null).Select(h => h.Heard.Margin!.Value).Order()];
+        var (right, wrong) = (Of(true), Of(false));
+        return $"{At(right, 5)} {At(right, 50)} | {At(wrong, 50)} {At(wrong, 100)} | {heard.Count(h => !h.Right)} of {heard.Count}";
+    }
 
-    private static double Margin(VoiceParts parts, PcmAudio sound) => Heard(parts.Grammars, parts.Recogniser, sound).Margin ?? 0;
+    private static IEnumerable<(bool Right, Heard Heard)> Words(VoiceParts parts, double noise)
+    {
+        var seed = 7000;
+        foreach (var voice in SyntheticVoice.ForCalibration)
+        {
+            foreach (var fact in FactCatalogue.All.Where(f => !f.IsQuantity && f.Choices.Length > 0).DistinctBy(f => string.Join(',', f.Choices)))
+            {
+                foreach (var word in fact.Choices.Append("skip").Append("why"))
+                {
+                    var state = parts.Dialogue.Start(Phrases.Question(fact.Name), UnitSystem.Us).State;
+                    var heard = Heard(parts, state, voice, word.Replace('-', ' '), noise, seed++);
+                    var meaning = heard.Words is { } words ? parts.Dialogue.Grammar(state).MeaningOf(words) : null;
+                    yield return (meaning == "choice:" + word || meaning == "command:" + word, heard);
+                }
+            }
+        }
+    }
 
-    private static Heard Heard(QuestionGrammars grammars, SpeechRecogniser recogniser, PcmAudio sound) =>
-        recogniser.HearBetween(sound, grammars.Confirm, grammars.Accept, grammars.Reject);
+    private static IEnumerable<(bool Right, Heard Heard)> Pairs(VoiceParts parts, double noise)
+    {
+        var seed = 8000;
+        foreach (var voice in SyntheticVoice.ForCalibration)
+        {
+            foreach (var number in new[] { "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety" })
+            {
+                foreach (var words in new[] { number, "one " + number + " p s i", "two " + number + " pounds" })
+                {
+                    var state = parts.Dialogue.Start(Phrases.Question("discharge_pressure"), UnitSystem.Us).State;
+                    var heard = Heard(parts, state, voice, words, noise, seed++);
+                    yield return (heard.Words?.Replace("psi", "p s i", StringComparison.Ordinal) == words, heard);
+                }
+            }
+        }
+    }
 
-    private static string At(List<double> sorted, int percent) => $"{sorted[Math.Min(sorted.Count - 1, sorted.Count * percent / 100)]:0.0}";
+    private static Heard Heard(VoiceParts parts, VoiceState state, SyntheticVoice voice, string words, double noise, int seed) =>
+        parts.Recogniser.Hear(FanNoise.Behind(voice.Say(words), noise, seed), parts.Dialogue.Grammar(state), heard => parts.Dialogue.Rivals(state, heard));
+
+    private static List<double> Margins(VoiceParts parts, string[] words, double noise, int seed)
+    {
+        // By how much the best yes fits better than the best no, whichever was said.
+        var (yes, no) = (parts.Grammars.Confirm.Only("accept"), parts.Grammars.Confirm.Only("reject"));
+        return [.. SyntheticVoice.ForCalibration.SelectMany(v => words.SelectMany(w => Enumerable.Range(0, 2).Select(_ =>
+            parts.Recogniser.Hear(FanNoise.Behind(v.Say(w), noise, seed++), yes, _ => no).Margin ?? double.NegativeInfinity))).Order()];
+    }
+
+    private static string At(List<double> sorted, int percent) => sorted.Count == 0 ? "-" : $"{sorted[Math.Min(sorted.Count - 1, sorted.Count * percent / 100)]:0.0}";
 }

@@ -1,0 +1,62 @@
+using System.Globalization;
+using Assistant.Dialogue.Replies;
+using Assistant.Dialogue.Understanding;
+using Assistant.Trade.Facts;
+using Assistant.Trade.Quantities;
+using Assistant.Trade.Rules;
+using Assistant.Voice.Grammars;
+using Assistant.Voice.Speaking;
+
+namespace Assistant.Voice.Dialogues;
+
+/// <summary>What a number said means, whether it can be, and the sentences that read it back.</summary>
+internal sealed class ReadBacks(QuestionGrammars grammars, PhraseBook phrases, Understander understander)
+{
+    /// <summary>The number that answers the question, or null where the words leave anything open.</summary>
+    public Pending? Number(VoiceState state, string words)
+    {
+        if (state.Fact is not { IsQuantity: true } fact)
+        {
+            return null;
+        }
+
+        var understood = understander.Understand(words, new(fact, state.Units));
+        return understood is { Clarify: null, Readings: [{ } reading], Observations: [] } && reading.Fact == fact ? Pended(state, reading, NumberText.WithoutUnit(words, grammars.IsNumberWord)) : null;
+    }
+
+    /// <summary>Null where the conversation would read another value out of the text than was read back.</summary>
+    public Pending? Pended(VoiceState state, Reading reading, string words)
+    {
+        var text = NumberText.Sent(reading);
+        return understander.Understand(text, new(reading.Fact, state.Units)) is { Clarify: null, Readings: [{ } again], Observations: [] } && again == reading
+            ? new(text, words, reading)
+            : null;
+    }
+
+    /// <summary>Why nobody can have read that, in words, or null.</summary>
+    public string? Impossible(Reading reading)
+    {
+        (string, string) digits = ("digits", NumberText.Digits(reading)), unit = ("unit", NumberText.Unit(reading.Unit));
+        if (grammars.SpanOf(reading.Fact, reading.Unit) is { } span && !span.Holds(reading.Value))
+        {
+            return Phrase("voice.out-of-range", digits, unit, ("from", Whole(span.From)), ("to", Whole(span.To)));
+        }
+
+        return Assessor.Assess(FactSet.Of(reading)).Rejected.IsEmpty ? null : Phrase("voice.impossible", digits, unit);
+    }
+
+    private static string Whole(int number) => SpokenText.Of(number.ToString(CultureInfo.InvariantCulture));
+
+    public static UnitOfMeasure UnitOf(VoiceState state) => QuestionGrammars.UnitOf(state.Fact!, state.Asked.Units, state.Units);
+
+    public string Phrase(string key, params ReadOnlySpan<(string Name, string Word)> parts)
+    {
+        var filled = new ReasonPart[parts.Length];
+        for (var i = 0; i < parts.Length; i++)
+        {
+            filled[i] = parts[i];
+        }
+
+        return phrases.Say(key, default, filled).Brief;
+    }
+}

@@ -1,0 +1,77 @@
+using Assistant.Dialogue.Replies;
+using Assistant.Trade.Facts;
+using Assistant.Trade.Quantities;
+using Assistant.Voice.Speaking;
+
+namespace Assistant.Voice.Dialogues;
+
+/// <summary>What the voice waits for.</summary>
+public enum VoicePhase
+{
+    /// <summary>The answer to the question asked, or a command.</summary>
+    Answer,
+
+    /// <summary>"Correct" or "wrong" to what was read back.</summary>
+    Confirmation,
+
+    /// <summary>Which of two numbers that sound alike.</summary>
+    Pair,
+
+    /// <summary>Digits, up to "go".</summary>
+    Digits,
+
+    /// <summary>"Continue", after "wait".</summary>
+    Resuming,
+
+    /// <summary>The wake word.</summary>
+    WakeWord,
+}
+
+/// <summary>Where the talk by voice stands. What is pending here is not stored anywhere yet.</summary>
+public sealed record VoiceState
+{
+    public required Reply Asked { get; init; }
+
+    public required UnitSystem Units { get; init; }
+
+    public VoicePhase Phase { get; init; }
+
+    /// <summary>What was read back and waits for a yes.</summary>
+    public Pending? Pending { get; init; }
+
+    /// <summary>The two that sound alike.</summary>
+    public (Pending First, Pending Second)? Pair { get; init; }
+
+    /// <summary>Digits spelled so far, such as "-8.5".</summary>
+    public string Digits { get; init; } = "";
+
+    /// <summary>How often in a row the question was not answered so that it could be taken.</summary>
+    public int Misses { get; init; }
+
+    /// <summary>How often in a row a read-back got no clear answer.</summary>
+    public int UnclearAnswers { get; init; }
+
+    /// <summary>What was said last, for "say again".</summary>
+    public string Last { get; init; } = "";
+
+    /// <summary>What "more" will say.</summary>
+    public string Rest { get; init; } = "";
+
+    /// <summary>Where to go back to after waiting.</summary>
+    public VoicePhase Interrupted { get; init; }
+
+    public SpeakingStyle Style { get; init; } = new();
+
+    public Fact? Fact => Asked.AskedFact is { } name ? FactCatalogue.Find(name) : null;
+}
+
+/// <summary>Something heard that may be sent on once it is confirmed.</summary>
+/// <param name="Text">What the conversation will be told.</param>
+/// <param name="Words">The words as they were heard, where it is a number said as one.</param>
+/// <param name="Reading">The number, or null for a word.</param>
+public sealed record Pending(string Text, string Words, Reading? Reading);
+
+/// <summary>What the voice does with what it heard.</summary>
+/// <param name="Say">What it says; empty for nothing.</param>
+/// <param name="Send">What the conversation is told; null for nothing. Its reply comes back by <see cref="VoiceDialogue.Answered"/>.</param>
+public sealed record VoiceStep(VoiceState State, string Say, string? Send = null);

@@ -1,0 +1,81 @@
+using Assistant.Dialogue.Turns;
+using Assistant.Trade.Quantities;
+using Assistant.Voice.Dialogues;
+using Assistant.Voice.Hearing;
+using Assistant.Voice.Sound;
+using Assistant.Voice.Speaking;
+
+namespace Assistant.Voice.Scoring.Kit;
+
+/// <summary>How a call by voice went.</summary>
+/// <param name="Extra">Utterances beyond one answer a question and one yes a value.</param>
+/// <param name="Spoken">How long the assistant spoke in all.</param>
+/// <param name="Longest">Its longest speech.</param>
+/// <param name="Lines">What was said and heard, to be read.</param>
+public sealed record SpokenCall(int Utterances, int Extra, TimeSpan Spoken, TimeSpan Longest, IReadOnlyList<string> Lines);
+
+/// <summary>An invented warm cold room in a heat wave, its condenser dirty: the same answers typed and spoken.</summary>
+public static class WarmBoxCall
+{
+    private const int MostUtterances = 90;
+
+    private static readonly (string Asked, string Typed, string Spoken)[] Answers =
+    [
+        ("stop hazards", "ok", "okay"), ("refrigerant", "R449A", "r four four nine a"), ("application", "cooler", "cooler"),
+        ("box_temperature", "48 degF", "forty eight degrees"), ("box_temperature_check", "48.5 degF", "forty eight point five"),
+        ("setpoint", "38 degF", "thirty eight"), ("differential", "4 degF", "four degrees"), ("calling_for_cooling", "yes", "yes"),
+        ("evaporator_fans", "all", "all"), ("door_condition", "good", "good"), ("product_temperature", "45 degF", "forty five degrees"), ("coil_ice", "none", "no ice"),
+        ("solenoid_energised", "yes", "yes"), ("liquid_line_feel", "warm", "warm"), ("metering_device", "txv", "t x v"), ("stop at-the-unit", "ok", "im there"),
+        ("ambient_temperature", "88 degF", "eighty eight degrees"), ("compressor", "running", "running"), ("condenser_fans", "all", "all"),
+        ("condenser_coil", "dirty", "dirty"), ("sight_glass", "clear", "clear"), ("discharge_pressure", "348 psig", "three forty eight p s i"),
+        ("suction_pressure", "52 psig", "fifty two pounds"), ("liquid_line_temperature", "122 degF", "one twenty two degrees"),
+        ("suction_line_temperature_at_compressor", "61 degF", "sixty one degrees"), ("stop act", "later", "not today"), ("stop pull-down", "done", "done"), ("stop close-out", "done", "all done"),
+    ];
+
+    public static EngineVisit Visit(ITurnEngine engine) => new(engine, UnitSystem.Us, ("design_condenser_split", "22 degF"));
+
+    /// <summary>The call typed, each question answered as it comes.</summary>
+    public static async Task TypeAsync(EngineVisit visit)
+    {
+        ArgumentNullException.ThrowIfNull(visit);
+        for (var i = 0; i < MostUtterances && visit.State.Outcome is null; i++)
+        {
+            var now = await visit.NowAsync(default);
+            await visit.SayAsync(Of(now.AskedFact ?? "stop " + now.Walk?.Stop)?.Typed ?? "skip", default);
+        }
+    }
+
+    /// <summary>The call by voice, WAV in and WAV out each turn.</summary>
+    public static async Task<SpokenCall> SpeakAsync(VoiceParts parts, EngineVisit visit, SyntheticVoice technician, double decibels, ISpeechVoice assistant)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
+        ArgumentNullException.ThrowIfNull(visit);
+        var session = new VoiceSession(parts.Recogniser, parts.Dialogue, visit);
+        var person = new SyntheticTechnician(Answers.ToDictionary(a => a.Asked, a => a.Spoken), Answers.Where(a => !a.Asked.StartsWith("stop", StringComparison.Ordinal)).ToDictionary(a => a.Asked, a => a.Typed));
+        var turn = await session.StartAsync(visit.Opening);
+        var (count, needed, spoken, longest, lines) = (0, 0, TimeSpan.Zero, TimeSpan.Zero, new List<string>());
+        while (true)
+        {
+            if (turn.Say.Length > 0)
+            {
+                var sound = WavFile.Parse(WavFile.ToBytes(await assistant.SayAsync(turn.Say, session.State!.Style)), "reply");
+                spoken += sound.Duration;
+                longest = sound.Duration > longest ? sound.Duration : longest;
+                lines.Add($"< {turn.Say} ({sound.Duration.TotalSeconds:0.0} s)");
+            }
+
+            if (visit.State.Outcome is not null || count >= MostUtterances || person.Next(session.State!) is not { } words)
+            {
+                return new(count, count - needed, spoken, longest, lines);
+            }
+
+            count++;
+            var wav = WavFile.ToBytes(FanNoise.Behind(technician.Say(words), decibels, 300 + count));
+            turn = await session.HearAsync(WavFile.Parse(wav, "answer"));
+            needed += turn.Sent is null ? 0 : session.LastPhase == VoicePhase.Confirmation ? 2 : 1;
+            lines.Add($"> {words} | {turn.Heard.Words} {(turn.Heard.Kind == HeardKind.Words ? "" : turn.Heard.Kind)} {turn.Heard.Fit:0.0} {turn.Heard.Margin:0.0}");
+        }
+    }
+
+    private static (string Asked, string Typed, string Spoken)? Of(string asked) => Answers.FirstOrDefault(a => a.Asked == asked) is { Asked: { } } found ? found : null;
+}
