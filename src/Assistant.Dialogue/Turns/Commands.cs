@@ -33,6 +33,9 @@ internal sealed partial class Commands(PhraseBook book, ShortWords words, WalkLi
             case "remind" when understood?.Reminding is { } wish:
                 reminders.Set(draft, wish);
                 break;
+            case "leak" when understood?.Leak is { } leak:
+                LeakTaker.Take(draft, leak);
+                break;
             case "begin" when understood?.Walk is { } walk:
                 guide.Switch.Go(draft, walk);
                 break;

@@ -7,9 +7,6 @@ namespace Assistant.Dialogue.Turns;
 /// <summary>Takes "leak at the flare nut", and says so where a leak was found at the same place before.</summary>
 internal static partial class LeakTaker
 {
-    /// <summary>The place a message says a leak was found at, or null where it says no such thing.</summary>
-    public static string? PlaceIn(string text) => Sentence().Match(text.Trim()) is { Success: true } match ? match.Groups["place"].Value : null;
-
     public static void Take(TurnDraft draft, string place)
     {
         var before = draft.State;
@@ -30,9 +27,6 @@ internal static partial class LeakTaker
 
     private static string Plain(string place) =>
         string.Join(' ', Word().Matches(place.ToUpperInvariant()).Select(m => m.Value).Where(w => w is not ("THE" or "A" or "AN")));
-
-    [GeneratedRegex(@"^(?:i\s+)?(?:have\s+)?(?:found\s+)?(?:a\s+|the\s+)?leak(?:\s+is|\s+was)?(?:\s+found)?\s+(?:at|on|in)\s+(?<place>[^?]{2,80}?)[.!]?$", RegexOptions.IgnoreCase)]
-    private static partial Regex Sentence();
 
     [GeneratedRegex(@"[\p{L}\p{N}]+")]
     private static partial Regex Word();

@@ -116,13 +116,7 @@ public sealed class TurnEngine : ITurnEngine
             return settled;
         }
 
-        if (LeakTaker.PlaceIn(message.Text) is { } leak)
-        {
-            LeakTaker.Take(draft, leak);
-            return guide.Finish(draft, null);
-        }
-
-        var context = new UnderstandingContext(Expected(state) ?? guide.Stand.NextFact(state), state.Units);
+        var context = new UnderstandingContext(Expected(state) ?? guide.Stand.NextFact(state), state.Units) { Place = PlaceOf(state) };
         var understood = understand(message.Text, context);
         if (state.Clarification is { } open && understood.Intent is not (Intent.Command or Intent.Question) && !Clarifier.IsWhole(understood))
         {
@@ -281,6 +275,9 @@ public sealed class TurnEngine : ITurnEngine
             draft.Say("open.site", ("site", site));
         }
     }
+
+    // The places of a walk carry the names of the facts' places.
+    private static Place? PlaceOf(VisitState state) => Enum.TryParse<Place>(state.Place, ignoreCase: true, out var place) ? place : null;
 
     private static Fact? Expected(VisitState state) =>
         state.Questioned.Values.MinBy(q => q.Number)?.Value.Fact ?? state.Clarification?.Fact ?? CylinderTaker.Expected(state) ?? Asker.FactAt(state);

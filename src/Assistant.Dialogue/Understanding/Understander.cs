@@ -15,6 +15,7 @@ public sealed class Understander
     private readonly AnswerReader answers;
     private readonly ReminderReader reminders;
     private readonly CylinderReader cylinders;
+    private readonly LeakReader leaks;
 
     public Understander(Lexicon lexicon)
     {
@@ -24,6 +25,7 @@ public sealed class Understander
         answers = new(lexicon);
         reminders = new(lexicon);
         cylinders = new(lexicon);
+        leaks = new(lexicon);
     }
 
     /// <summary>What a message says in the light of what was just asked and of the site's units. What it leaves open is said in <see cref="Understood.Clarify"/>.</summary>
@@ -45,6 +47,11 @@ public sealed class Understander
         if (reminders.Read(message) is { } reminding)
         {
             return Understood.Unknown with { Intent = Intent.Command, Command = "remind", Reminding = reminding };
+        }
+
+        if (leaks.Read(message) is { } leak)
+        {
+            return Understood.Unknown with { Intent = Intent.Command, Command = "leak", Leak = leak };
         }
 
         if (questions.Find(message, context.Expected) is not { } question)

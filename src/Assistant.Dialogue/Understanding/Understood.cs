@@ -29,5 +29,8 @@ public sealed record Understood(
     /// <summary>What is said of a refrigerant cylinder besides, or null. It counts where the visit speaks of cylinders.</summary>
     public CylinderTold? Cylinder { get; init; }
 
+    /// <summary>Where the command "leak" says that a leak was found, otherwise null.</summary>
+    public string? Leak { get; init; }
+
     public static Understood Unknown { get; } = new(Intent.Unknown, null, null, [], [], null, QuestionArguments.None);
 }

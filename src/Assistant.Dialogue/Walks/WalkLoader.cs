@@ -41,6 +41,7 @@ public sealed class WalkLoader
         var stops = new WalkStopReader(yaml, fields, conditions, places).Stops(root);
         var (actsAt, ownBranch) = Established(root);
         var actions = Actions(root);
+        ImmutableArray<WalkStop> needs = stops.IsEmpty ? [] : [.. Needs(root, stops[0].Name)];
         if (yaml.Defects.IsEmpty)
         {
             WalkGraph.Check(yaml, root, stops, actsAt);
@@ -51,7 +52,7 @@ public sealed class WalkLoader
             throw new DialogDataException(yaml.Defects);
         }
 
-        return new(name, title, places, [.. Needs(root, stops[0].Name), .. stops], actsAt, ownBranch, actions)
+        return new(name, title, places, [.. needs, .. stops], actsAt, ownBranch, actions)
         {
             Links = [.. WalkLinks.Of(yaml.Path, stops), .. actions.Values.Where(a => a.Walk is not null).Select(a => new WalkLink(a.Walk!, false, yaml.Path, (int)DialogYaml.At(root, "actions").Start.Line, "actions"))],
         };

@@ -18,6 +18,11 @@ internal static class FakeUnderstanding
             return Understood.Unknown with { Intent = Intent.Command, Command = text.Split(' ')[0] };
         }
 
+        if (text.IndexOf("leak at ", StringComparison.Ordinal) is >= 0 and var leak)
+        {
+            return Understood.Unknown with { Intent = Intent.Command, Command = "leak", Leak = text[(leak + 8)..].TrimEnd('.') };
+        }
+
         if (text.StartsWith('?'))
         {
             return Understood.Unknown with { Intent = Intent.Question, Question = text[1..] };

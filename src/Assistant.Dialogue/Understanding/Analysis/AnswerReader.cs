@@ -31,7 +31,7 @@ internal sealed class AnswerReader(Lexicon lexicon)
         var (nameOf, ambiguous) = Naming.Assign(items, context.Expected);
         var readings = new ReadingCollector(items, context);
         var unnamed = readings.TakeNamed(nameOf, ambiguous, lexicon);
-        var observed = observations.Read(Unspoken(items, nameOf), context.Expected);
+        var observed = observations.Read(Unspoken(items, nameOf), context.Expected, context.Place);
         new UnnamedNumbers(items, readings, context).Take(unnamed, ambiguous);
         if (denied)
         {

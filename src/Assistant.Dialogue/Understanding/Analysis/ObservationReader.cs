@@ -12,7 +12,8 @@ internal sealed class ObservationReader(Lexicon lexicon)
     /// <summary>How far from a value its name is looked for.</summary>
     private const int Reach = 16;
 
-    public Observed Read(List<Item> items, Fact? expected)
+    /// <param name="place">Where the person stands, or null: a name that several places have is that place's.</param>
+    public Observed Read(List<Item> items, Fact? expected, Place? place)
     {
         var observed = new Observed();
         var asked = items.Count <= LongestAnswer ? expected : null;
@@ -24,7 +25,7 @@ internal sealed class ObservationReader(Lexicon lexicon)
                 to++;
             }
 
-            Clause(items, from, to, asked, observed);
+            Clause(items, from, to, asked, place, observed);
             if (to < items.Count && items[to].Has(Cue.Correction))
             {
                 observed.Corrected();
@@ -40,7 +41,7 @@ internal sealed class ObservationReader(Lexicon lexicon)
         return observed;
     }
 
-    private void Clause(List<Item> items, int from, int to, Fact? asked, Observed observed)
+    private void Clause(List<Item> items, int from, int to, Fact? asked, Place? place, Observed observed)
     {
         var freeTalk = IsFreeTalk(items, from, to);
         for (var i = from; i < to; i++)
@@ -61,22 +62,22 @@ internal sealed class ObservationReader(Lexicon lexicon)
             }
             else if (item.Values.Count > 0)
             {
-                Value(items, from, to, i, freeTalk ? null : asked, observed);
+                Value(items, from, to, i, freeTalk ? null : asked, place, observed);
             }
         }
 
-        Counted(items, from, to, freeTalk ? null : asked, observed);
+        Counted(items, from, to, freeTalk ? null : asked, place, observed);
         if (asked?.Kind == FactKind.YesNo && !freeTalk)
         {
             YesNo(items, from, to, asked, observed);
         }
     }
 
-    private static void Value(List<Item> items, int from, int to, int at, Fact? asked, Observed observed)
+    private static void Value(List<Item> items, int from, int to, int at, Fact? asked, Place? place, Observed observed)
     {
         var words = items[at].Values;
         var denied = IsDenied(items, from, at);
-        if (Named(items, from, to, at, words, asked) is { } named)
+        if (Named(items, from, to, at, words, asked, place) is { } named)
         {
             Take(named, denied, observed);
             return;
@@ -109,7 +110,7 @@ internal sealed class ObservationReader(Lexicon lexicon)
         observed.Add(word.Fact, denied ? word.Denied : word.Value, denied);
 
     // The value for a fact named in the clause: the nearest name before it, else the nearest after.
-    private static ValueWord? Named(List<Item> items, int from, int to, int at, IReadOnlyList<ValueWord> words, Fact? asked)
+    private static ValueWord? Named(List<Item> items, int from, int to, int at, IReadOnlyList<ValueWord> words, Fact? asked, Place? place)
     {
         for (var distance = 0; distance < Math.Min(to - from, Reach); distance++)
         {
@@ -120,30 +121,32 @@ internal sealed class ObservationReader(Lexicon lexicon)
                     continue;
                 }
 
-                ValueWord? found = null;
-                var several = false;
+                var found = new List<ValueWord>();
                 foreach (var name in items[i].Facts)
                 {
-                    foreach (var word in words)
-                    {
-                        if (word.Fact != name.Fact || (i == at && !word.Alone && word.Fact != asked))
-                        {
-                            continue;
-                        }
-
-                        several |= found is not null && found.Fact != word.Fact && found.Fact != asked;
-                        found = word.Fact == asked || found is null ? word : found;
-                    }
+                    found.AddRange(words.Where(word => word.Fact == name.Fact && (i != at || word.Alone || word.Fact == asked)));
                 }
 
-                if (found is not null)
+                if (found.Count > 0)
                 {
-                    return several && found.Fact != asked ? null : found;
+                    return TheOne(found, asked, place);
                 }
             }
         }
 
         return null;
+    }
+
+    // What was asked, else the thing of the place where the person stands, else the only one there is.
+    private static ValueWord? TheOne(List<ValueWord> found, Fact? asked, Place? place)
+    {
+        if (found.Find(w => w.Fact == asked) is { } answered)
+        {
+            return answered;
+        }
+
+        var here = found.Exists(w => w.Fact != found[0].Fact) ? found.FindAll(w => w.Fact.Place == place) : found;
+        return here.Count > 0 && here.TrueForAll(w => w.Fact == here[0].Fact) ? here[0] : null;
     }
 
     // Another observed thing is named in the clause: the bare value is of that, not of what was asked.
@@ -185,7 +188,7 @@ internal sealed class ObservationReader(Lexicon lexicon)
 
     private bool IsOther(Item name) => name.Facts.Count > 0 && name.Facts.All(f => !f.Fact.IsQuantity && !lexicon.Values.Counted.Contains(f.Fact));
 
-    private void Counted(List<Item> items, int from, int to, Fact? asked, Observed observed)
+    private void Counted(List<Item> items, int from, int to, Fact? asked, Place? place, Observed observed)
     {
         if (CountedReader.Read(WithoutOthersCounts(items, from, to), from, to) is not { } value)
         {
@@ -209,6 +212,10 @@ internal sealed class ObservationReader(Lexicon lexicon)
         if (names.Count > 1 && asked is not null && names.Contains(asked))
         {
             names = [asked];
+        }
+        else if (names.Count > 1 && names.FindAll(n => n.Place == place) is [var here])
+        {
+            names = [here];
         }
 
         if (names.Count == 1)

@@ -7,13 +7,16 @@ namespace Assistant.Dialogue.Understanding.Analysis;
 /// <summary>Recognises a message that asks to be reminded, to be come back for, or to be looked after: its first words say so.</summary>
 internal sealed class ReminderReader(Lexicon lexicon)
 {
+    /// <summary>A wish is said in fewer words.</summary>
+    private const int LongestWish = 40;
+
     private RemindersPart Words => lexicon.Reminders;
 
     /// <summary>The wish, or null where the message is none. "Tell me" and the like without a time are none.</summary>
     public Reminding? Read(Message message)
     {
         var tokens = message.Tokens;
-        var at = AfterPoliteness(tokens);
+        var at = lexicon.Commands.AfterPoliteness(tokens);
         var length = Words.Asks.LongestAt(tokens, at, out var asks);
         if (length == 0)
         {
@@ -33,26 +36,9 @@ internal sealed class ReminderReader(Lexicon lexicon)
         return new(kind, after, days, weekday, clock, open, about, contact);
     }
 
-    private int AfterPoliteness(IReadOnlyList<Token> tokens)
-    {
-        var at = 0;
-        while (at < tokens.Count)
-        {
-            var polite = lexicon.Commands.PolitePhrases.LongestAt(tokens, at, out _);
-            if (polite == 0 && !tokens[at].EndsClause)
-            {
-                break;
-            }
-
-            at += Math.Max(polite, 1);
-        }
-
-        return at;
-    }
-
     private Said? FindTime(Message message, int start)
     {
-        for (var at = start; at < message.Tokens.Count; at++)
+        for (var at = start; at < Math.Min(message.Tokens.Count, start + LongestWish); at++)
         {
             if ((Length(message, at) ?? Day(message, at) ?? Clock(message, at)) is { } said)
             {

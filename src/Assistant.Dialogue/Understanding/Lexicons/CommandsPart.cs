@@ -23,6 +23,24 @@ internal sealed class CommandsPart(LexiconFile file, WordTable words)
 
     public int NameSlot { get; } = words.NumberOf("*");
 
+    /// <summary>The first token after the polite words at the beginning of a message.</summary>
+    public int AfterPoliteness(IReadOnlyList<Token> tokens)
+    {
+        var at = 0;
+        while (at < tokens.Count)
+        {
+            var polite = PolitePhrases.LongestAt(tokens, at, out _);
+            if (polite == 0 && !tokens[at].EndsClause)
+            {
+                break;
+            }
+
+            at += Math.Max(polite, 1);
+        }
+
+        return at;
+    }
+
     public void Read()
     {
         file.AllowOnly("polite", "commands");

@@ -25,6 +25,7 @@ public sealed class Lexicon
         Filling = new(file("words.yaml"), words);
         Reminders = new(file("reminders.yaml"));
         Cylinders = new(file("cylinders.yaml"));
+        Leaks = new(file("leaks.yaml"));
         Numbers.Read();
         Units.Read();
         Refrigerants.Read();
@@ -41,6 +42,7 @@ public sealed class Lexicon
         Filling.Read();
         Reminders.Read();
         Cylinders.Read();
+        Leaks.Read();
         foreach (var (text, word) in Facts.Spelt.Concat(Units.Spelt))
         {
             Spelling.Add(text, word);
@@ -74,6 +76,8 @@ public sealed class Lexicon
     internal RemindersPart Reminders { get; }
 
     internal CylindersPart Cylinders { get; }
+
+    internal LeaksPart Leaks { get; }
 
     internal NumberReader NumberReader { get; }
 

@@ -1,0 +1,16 @@
+namespace Assistant.Dialogue.Understanding.Lexicons;
+
+/// <summary>Reads leaks.yaml: the words before the place of a leak.</summary>
+internal sealed class LeaksPart(LexiconFile file)
+{
+    public PhraseTable<bool> Openings { get; } = new();
+
+    public void Read()
+    {
+        file.AllowOnly("leak");
+        foreach (var (phrase, _, _) in file.Phrases("leak"))
+        {
+            Openings.Add(phrase, true);
+        }
+    }
+}
