@@ -21,7 +21,8 @@ internal static class ServeCommand
 
     public static Command Create()
     {
-        var command = new Command("serve", "Serve the page and the bot endpoint, on this machine only.") { Port, Data };
+        var command = new Command("serve", "Serve the page and the bot endpoint: on this machine, or for others over TLS and after a sign-in.") { Port, Data };
+        ServeOptions.AddTo(command);
         command.SetWork(RunAsync);
         return command;
     }
@@ -34,11 +35,17 @@ internal static class ServeCommand
             throw new CommandFailure($"--port {port}: a port is a number from 0 to 65535.");
         }
 
+        var exposure = ServeOptions.Read(arguments);
         var text = TextEnvironment.Read();
         var data = DataFolder.Open(arguments.GetValue(Data));
         await using var room = await CallRoom.OpenAsync(data, new(), cancellation);
-        var people = text is null ? null : new PeopleService(room.Log, SigningKey.Open(data.Path), TimeProvider.System);
-        await using var app = PageHost.Build(room, DemoVisit.Load(), BotEnvironment.Read(), port, text, people);
+        var people = new PeopleService(room.Log, SigningKey.Open(data.Path), TimeProvider.System);
+        if (exposure.IsReachable && await people.FirmsAsync(cancellation) is not [_])
+        {
+            throw new CommandFailure("Where others can come, people sign in, and the page serves one firm: set it up with people add NAME --firm FIRM, then people code NAME.");
+        }
+
+        await using var app = PageHost.Build(room, people, DemoVisit.Load(), BotEnvironment.Read(), exposure, port, text);
         try
         {
             await app.StartAsync(cancellation);
@@ -50,7 +57,8 @@ internal static class ServeCommand
                 : $"Port {port} is in use by another program. Choose another with --port.");
         }
 
-        Console.WriteLine($"Coldwalk is at {app.Urls.First()}/ - on this machine only, until people can sign in. Ctrl+C stops it.");
+        var who = exposure.IsReachable ? $"{exposure.HostName ?? "the certificate's name"} over TLS; people sign in with a code" : "on this machine only";
+        Console.WriteLine($"Coldwalk is at {app.Urls.First()}/ - {who}. Ctrl+C stops it.");
         await app.WaitForShutdownAsync(cancellation);
     }
 }

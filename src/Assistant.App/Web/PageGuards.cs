@@ -1,4 +1,4 @@
-using System.Net;
+using Assistant.App.Hosting;
 
 namespace Assistant.App.Web;
 
@@ -12,7 +12,7 @@ internal static class PageGuards
     public const string ReportPolicy =
         "default-src 'none'; style-src 'unsafe-inline'; img-src 'self' data:; form-action 'none'; base-uri 'none'; frame-ancestors 'self'";
 
-    public static void UsePageGuards(this WebApplication app)
+    public static void UsePageGuards(this WebApplication app, Exposure exposure)
     {
         app.Use((context, next) =>
         {
@@ -29,19 +29,26 @@ internal static class PageGuards
                 headers.CacheControl = "no-store";
             }
 
-            return Refusal(context.Request) is { } line ? RefuseAsync(context, line) : next(context);
+            if (exposure.IsReachable)
+            {
+                headers.StrictTransportSecurity = "max-age=31536000";
+            }
+
+            return Refusal(context.Request, exposure) is { } line ? RefuseAsync(context, line) : next(context);
         });
     }
 
     /// <summary>
-    /// Another site's page in the same browser can reach this machine too. It is turned away by the name it calls (a name pointed at
-    /// loopback) and by its origin.
+    /// Another site's page in the same browser can reach this machine too. It is turned away by the name it calls (a name of its own
+    /// pointed at this address) and by its origin.
     /// </summary>
-    private static string? Refusal(HttpRequest request)
+    private static string? Refusal(HttpRequest request, Exposure exposure)
     {
-        if (!IsThisMachine(request.Host.Host))
+        if (!exposure.Accepts(request.Host.Host))
         {
-            return "This program answers on this machine only: call it as 127.0.0.1 or localhost.";
+            return exposure.IsReachable
+                ? "This program does not go by that name."
+                : "This program answers on this machine only: call it as 127.0.0.1 or localhost.";
         }
 
         var origin = request.Headers.Origin.ToString();
@@ -50,9 +57,6 @@ internal static class PageGuards
             ? "Only this program's own page may send here."
             : null;
     }
-
-    private static bool IsThisMachine(string host) =>
-        host.Equals("localhost", StringComparison.OrdinalIgnoreCase) || (IPAddress.TryParse(host.Trim('[', ']'), out var address) && IPAddress.IsLoopback(address));
 
     private static Task RefuseAsync(HttpContext context, string line)
     {

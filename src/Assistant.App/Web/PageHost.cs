@@ -1,4 +1,3 @@
-using System.Net;
 using Assistant.App.Demo;
 using Assistant.App.Hosting;
 using Assistant.Channels;
@@ -8,45 +7,66 @@ using Assistant.Records.People;
 
 namespace Assistant.App.Web;
 
-/// <summary>The page and its endpoints, on this machine's loopback address only.</summary>
+/// <summary>
+/// The page and its endpoints: on this machine alone, or for others over TLS and after a sign-in. A feature is one line where it is mapped;
+/// an endpoint that brings its own key (a gateway, a signed link) is mapped with AllowAnonymous.
+/// </summary>
 internal static class PageHost
 {
     /// <summary>A phone and a few tabs; a runaway client must not take all memory.</summary>
     private const int MostConnections = 200;
 
-    public static WebApplication Build(CallRoom room, DemoVisit demo, BotSettings bot, int port, TextSettings? text = null, PeopleService? people = null)
+    public static WebApplication Build(CallRoom room, PeopleService people, DemoVisit demo, BotSettings bot, Exposure exposure, int port, TextSettings? text = null)
     {
         var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.Logging.ClearProviders().AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Warning)
             // A start that fails is told in one line by the command.
             .AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
-        builder.WebHost.ConfigureKestrel(kestrel =>
+        builder.WebHost.UseKestrelHttpsConfiguration().ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
             kestrel.Limits.MaxConcurrentConnections = MostConnections;
             kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(15);
-            kestrel.Listen(IPAddress.Loopback, port);
+            kestrel.Listen(exposure.Address, port, at =>
+            {
+                if (exposure.Certificate is { } certificate)
+                {
+                    at.UseHttps(certificate);
+                }
+            });
         });
         builder.Services.AddResponseCompression();
         builder.Services.Configure<RouteHandlerOptions>(handlers => handlers.ThrowOnBadRequest = true);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton(room);
         builder.Services.AddSingleton<IConversation>(room);
+        builder.Services.AddSingleton(people);
         builder.Services.AddSingleton(demo);
+        builder.Services.AddSignIn();
         builder.Services.AddSingleton<VisitDesk>();
         builder.Services.AddSingleton<VisitViews>();
         builder.Services.AddHostedService<AlertWatch>();
         builder.Services.AddSingleton(_ => new VisitFeed(room.Log));
         builder.Services.AddSingleton(services => new PictureUploads(room.Data.Uploads, services.GetRequiredService<TimeProvider>().GetUtcNow()));
         builder.Services.AddColdwalkBot(bot);
-        if (text is not null && people is not null)
+        if (text is not null)
         {
             builder.Services.AddTextMessages(room, people, text);
         }
 
         var app = builder.Build();
         app.UsePageErrors();
-        app.UsePageGuards();
+        if (exposure.Proxy is { } proxy)
+        {
+            app.UseTrustedProxy(proxy);
+        }
+
+        app.UsePageGuards(exposure);
+        if (exposure.IsReachable)
+        {
+            app.UseSignIn();
+        }
+
         app.UseResponseCompression();
         app.UsePageShell();
         app.MapVisits();
@@ -56,7 +76,8 @@ internal static class PageHost
         app.MapReportLinks();
         app.MapTables();
         app.MapUnits();
-        app.MapColdwalkBot();
+        app.MapSharing();
+        app.MapColdwalkBot().AllowAnonymous();
         if (text is not null)
         {
             app.MapTextMessages();

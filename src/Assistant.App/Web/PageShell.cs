@@ -21,8 +21,8 @@ internal static class PageShell
         var files = new PhysicalFileProvider(root);
         var style = string.Join('\n', Styles.Select(name => File.ReadAllText(Path.Combine(root, "css", name + ".css"))));
         var worker = new Lazy<string>(() => Worker(root));
-        app.MapGet("/app.css", (HttpContext context) => Text(context, style, "text/css"));
-        app.MapGet("/sw.js", (HttpContext context) => Text(context, worker.Value, "text/javascript"));
+        app.MapGet("/app.css", (HttpContext context) => Text(context, style, "text/css")).AllowAnonymous();
+        app.MapGet("/sw.js", (HttpContext context) => Text(context, worker.Value, "text/javascript")).AllowAnonymous();
         app.UseDefaultFiles(new DefaultFilesOptions { FileProvider = files });
         app.UseStaticFiles(new StaticFileOptions
         {

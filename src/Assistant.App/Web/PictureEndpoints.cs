@@ -56,7 +56,7 @@ internal static class PictureEndpoints
         }
 
         var there = await uploads.AddAsync(key, offset, bytes, cancellation);
-        return there < size ? new(there, null) : new(there, await TakeAsync(id, key, new(by, caption, stop, ago), room, uploads, clock, cancellation));
+        return there < size ? new(there, null) : new(there, await TakeAsync(id, key, new(SignIn.NameOf(request.HttpContext, by), caption, stop, ago), room, uploads, clock, cancellation));
     }
 
     private static async Task<string> TakeAsync(string id, string key, Taken taken, CallRoom room, PictureUploads uploads, TimeProvider clock, CancellationToken cancellation)
@@ -68,7 +68,7 @@ internal static class PictureEndpoints
         try
         {
             var added = await room.Pictures.AddAsync(
-                new(VisitEndpoints.Channel, id, RequestRules.Person(taken.By), RequestRules.SaidAt(clock.GetUtcNow(), taken.Ago, state.OpenedAt), await uploads.ReadAsync(key, cancellation), words, stop),
+                new(VisitEndpoints.Channel, id, taken.By, RequestRules.SaidAt(clock.GetUtcNow(), taken.Ago, state.OpenedAt), await uploads.ReadAsync(key, cancellation), words, stop),
                 cancellation: cancellation);
             uploads.Finish(key, added.PictureId);
             return added.PictureId;
@@ -102,7 +102,7 @@ internal static class PictureEndpoints
             || BinaryPrimitives.ReadUInt64BigEndian(start) == 0x89504E470D0A1A0A
             || (start[..4].SequenceEqual("RIFF"u8) && start[8..12].SequenceEqual("WEBP"u8)));
 
-    private sealed record Taken(string? By, string? Caption, string? Stop, double? Ago);
+    private sealed record Taken(string By, string? Caption, string? Stop, double? Ago);
 }
 
 /// <summary>How far a picture has come.</summary>

@@ -9,8 +9,8 @@ internal static class ReportLinkEndpoints
     public static void MapReportLinks(this WebApplication app)
     {
         app.MapPost("/api/visits/{id}/report-link", MintAsync);
-        app.MapGet(ReportLinks.Root + "{token}", (string token, CallRoom room, HttpContext context) => ShowAsync(token, "html", room, context));
-        app.MapGet(ReportLinks.Root + "{token}/report.pdf", (string token, CallRoom room, HttpContext context) => ShowAsync(token, "pdf", room, context));
+        app.MapGet(ReportLinks.Root + "{token}", (string token, CallRoom room, HttpContext context) => ShowAsync(token, "html", room, context)).AllowAnonymous();
+        app.MapGet(ReportLinks.Root + "{token}/report.pdf", (string token, CallRoom room, HttpContext context) => ShowAsync(token, "pdf", room, context)).AllowAnonymous();
     }
 
     private static async Task<ReportLinkView> MintAsync(string id, int? days, CallRoom room, CancellationToken cancellation)

@@ -21,8 +21,8 @@ internal static class TextEndpoints
     public static void MapTextMessages(this WebApplication app)
     {
         string[] methods = [HttpMethods.Get, HttpMethods.Post];
-        app.MapMethods("/text/inbound", methods, InboundAsync).WithMetadata(new BodyLimit(LargestBody));
-        app.MapMethods("/text/report", methods, ReportAsync).WithMetadata(new BodyLimit(LargestBody));
+        app.MapMethods("/text/inbound", methods, InboundAsync).WithMetadata(new BodyLimit(LargestBody)).AllowAnonymous();
+        app.MapMethods("/text/report", methods, ReportAsync).WithMetadata(new BodyLimit(LargestBody)).AllowAnonymous();
     }
 
     private static async Task<IResult> InboundAsync(HttpRequest request, TextDesk desk, TextService service, TextSettings settings, TimeProvider clock, CancellationToken cancellation)

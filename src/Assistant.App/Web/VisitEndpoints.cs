@@ -29,16 +29,17 @@ internal static class VisitEndpoints
         await room.Log.VisitOfAsync(Channel, RequestRules.Id(id), cancellation)
             ?? throw new RequestRefused("There is no visit under this address. Go back to the start and open one.", StatusCodes.Status404NotFound);
 
-    private static async Task<StartView> StartAsync(CallRoom room, DemoVisit demo, CancellationToken cancellation) => new(
+    private static async Task<StartView> StartAsync(CallRoom room, DemoVisit demo, HttpContext context, CancellationToken cancellation) => new(
         [.. (await room.Visits.OfChannelAsync(Channel, cancellation)).Select(v => new OpenVisitView(v.Conversation, v.Site, v.OpenedAt))],
         [.. (await room.Assets.ListAsync(cancellation)).Where(a => a.Id != demo.Id).Take(MostAssets).Select(a => new AssetView(a.Id, a.Site, a.Unit))],
         [.. RefrigerantLibrary.All.Select(r => r.Designation)],
-        demo.Notice);
+        demo.Notice,
+        SignIn.PersonOf(context)?.Name);
 
     /// <summary>More than this is found by the search, not by reading a list.</summary>
     private const int MostAssets = 12;
 
-    private static async Task<VisitView> OpenAsync(OpenVisitRequest request, CallRoom room, VisitDesk desk, VisitViews views, CancellationToken cancellation)
+    private static async Task<VisitView> OpenAsync(OpenVisitRequest request, CallRoom room, VisitDesk desk, VisitViews views, HttpContext context, CancellationToken cancellation)
     {
         var id = RequestRules.Id(request.Id);
         if (await room.Log.VisitOfAsync(Channel, id, cancellation) is { } open)
@@ -46,14 +47,14 @@ internal static class VisitEndpoints
             return await views.OpenedAsync(id, open, cancellation);
         }
 
-        var opened = await desk.OpenAsync(id, request, cancellation);
+        var opened = await desk.OpenAsync(id, request with { By = SignIn.NameOf(context, request.By) }, cancellation);
         return await views.AfterAsync(id, opened.VisitId, opened.Reply, cancellation);
     }
 
     private static async Task<VisitView> ShowAsync(string id, CallRoom room, VisitViews views, CancellationToken cancellation) =>
         await views.OpenedAsync(id, await room.VisitAsync(id, cancellation), cancellation);
 
-    private static async Task<VisitView> SayAsync(string id, SayRequest request, CallRoom room, VisitViews views, TimeProvider clock, CancellationToken cancellation)
+    private static async Task<VisitView> SayAsync(string id, SayRequest request, CallRoom room, VisitViews views, TimeProvider clock, HttpContext context, CancellationToken cancellation)
     {
         var messageId = RequestRules.Id(request.Id);
         var text = RequestRules.Line("text", request.Text, RequestRules.LongestText);
@@ -66,7 +67,7 @@ internal static class VisitEndpoints
         var state = await room.Conversations.StateOfAsync(visit, cancellation);
         var meant = LateAnswer.Meant(text, request.Answers, state, room.Now(state), room.Dialogue.Phrases);
         var said = RequestRules.SaidAt(clock.GetUtcNow(), request.Ago, state.OpenedAt);
-        var reply = await room.HandleAsync(new(messageId, Channel, id, RequestRules.Person(request.By), said, meant), cancellation);
+        var reply = await room.HandleAsync(new(messageId, Channel, id, SignIn.NameOf(context, request.By), said, meant), cancellation);
         return await views.AfterAsync(id, visit, reply, cancellation);
     }
 
@@ -82,7 +83,8 @@ internal sealed record BodyLimit(long? MaxRequestBodySize) : IRequestSizeLimitMe
 
 /// <summary>What the first screen offers.</summary>
 /// <param name="Demo">The words that say the demo is invented.</param>
-public sealed record StartView(IReadOnlyList<OpenVisitView> Visits, IReadOnlyList<AssetView> Assets, IReadOnlyList<string> Refrigerants, string Demo);
+/// <param name="Person">Who is signed in, or null where nobody signs in.</param>
+public sealed record StartView(IReadOnlyList<OpenVisitView> Visits, IReadOnlyList<AssetView> Assets, IReadOnlyList<string> Refrigerants, string Demo, string? Person);
 
 public sealed record OpenVisitView(string Id, string Site, DateTimeOffset At);
 

@@ -8,9 +8,20 @@ namespace Assistant.EndToEnd.Tests.Fixtures;
 /// <summary>The program serving on a free loopback port, with records of its own; stopped and cleared away at the end.</summary>
 public sealed partial class AppServer : IAsyncLifetime, IDisposable
 {
+    private readonly string[] options;
+
     private Process? process;
 
-    public string Data { get; } = Directory.CreateTempSubdirectory("coldwalk-e2e-").FullName;
+    public AppServer()
+        : this(Directory.CreateTempSubdirectory("coldwalk-e2e-").FullName, [])
+    {
+    }
+
+    /// <param name="data">A folder of records, which goes away with the server.</param>
+    /// <param name="options">Further options of serve.</param>
+    internal AppServer(string data, string[] options) => (Data, this.options) = (data, options);
+
+    public string Data { get; }
 
     public Uri Address { get; private set; } = new("http://127.0.0.1/");
 
@@ -18,7 +29,7 @@ public sealed partial class AppServer : IAsyncLifetime, IDisposable
 
     public async Task InitializeAsync()
     {
-        process = AppProcess.Start(["serve", "--port", $"{(Address.IsDefaultPort ? 0 : Address.Port)}", "--data", Data]);
+        process = AppProcess.Start(["serve", "--port", $"{(Address.IsDefaultPort ? 0 : Address.Port)}", "--data", Data, .. options]);
         process.ErrorDataReceived += (_, _) => { };
         process.BeginErrorReadLine();
         using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(60));
@@ -26,7 +37,8 @@ public sealed partial class AppServer : IAsyncLifetime, IDisposable
             ?? throw new InvalidOperationException("The program ended before it served.");
         Address = new(AddressPattern().Match(line).Value);
         Client.Dispose();
-        Client = new() { BaseAddress = Address };
+        // The certificate of these tests is their own.
+        Client = new(new HttpClientHandler { ServerCertificateCustomValidationCallback = HttpClientHandler.DangerousAcceptAnyServerCertificateValidator }) { BaseAddress = Address };
     }
 
     /// <summary>Posts JSON that must be taken.</summary>
@@ -69,6 +81,6 @@ public sealed partial class AppServer : IAsyncLifetime, IDisposable
         }
     }
 
-    [GeneratedRegex(@"http://127\.0\.0\.1:\d+/")]
+    [GeneratedRegex(@"https?://127\.0\.0\.1:\d+/")]
     private static partial Regex AddressPattern();
 }

@@ -40,6 +40,7 @@ public sealed class Phone : IAsyncLifetime
             ViewportSize = new() { Width = width, Height = height },
             DeviceScaleFactor = width == Width ? 2 : 1,
             HasTouch = true,
+            IgnoreHTTPSErrors = true,
             ColorScheme = scheme,
             ServiceWorkers = installs ? ServiceWorkerPolicy.Allow : ServiceWorkerPolicy.Block,
         });

@@ -39,7 +39,7 @@ public class LiveTests(Phone phone)
         await lee.GotoAsync(kim.Url);
         await Assertions.Expect(lee.Locator("#ask")).Not.ToBeEmptyAsync();
         await lee.Context.SetOfflineAsync(true);
-        await Assertions.Expect(lee.Locator("#line")).ToBeVisibleAsync();
+        await Assertions.Expect(lee.Locator("#line")).ToContainTextAsync("No connection");
         await Talk.UntilAskedAsync(kim, "setpoint");
 
         await lee.Context.SetOfflineAsync(false);

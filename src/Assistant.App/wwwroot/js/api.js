@@ -30,6 +30,9 @@ export const reminders = id => call(`${at(id)}/reminders`, json({}));
 export const facts = units => call(`/api/facts?units=${units}`);
 export const search = words => call(`/api/search?q=${encodeURIComponent(words)}`);
 export const unit = id => call(`/api/units/${encodeURIComponent(id)}`);
+export const plots = id => call(`${at(id)}/plots`);
+export const share = id => call(`${at(id)}/share`);
+export const join = request => call("/api/join", json(request));
 export const tables = () => call("/tables.json");
 
 export const pictureState = (id, picture) => call(`${at(id)}/pictures/${picture}`);

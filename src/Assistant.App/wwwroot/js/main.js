@@ -35,6 +35,7 @@ const sheets = {
   },
   "show-more": () => byId("more").showModal(),
   "other-reading": async () => (await import("./entry.js")).chooseReading(visit.view, say),
+  "plots-open": async () => (await import("./plots.js")).openPlots(visit.view),
   "quick-open": async () => (await import("./quick.js")).openQuick(visit.view),
   "quick-start": async () => (await import("./quick.js")).openQuick(null),
   "share-open": async () => (await import("./share.js")).openShare(visit.view),

@@ -1,4 +1,5 @@
-// Handing the visit over: its address as a link and as a code to point another phone at.
+// Handing the visit over: its spoken code, its address as a link, and as a code to point another phone at.
+import * as api from "./api.js";
 import { byId, show } from "./dom.js";
 
 export function openShare(view) {
@@ -11,6 +12,8 @@ export function openShare(view) {
     await navigator.clipboard.writeText(link).catch(() => byId("share-link").select());
     byId("share-copy").textContent = "Copied";
   };
+  byId("share-spoken").textContent = "";
+  api.share(view.id).then(({ code }) => { byId("share-spoken").textContent = code; }, () => {});
   byId("share-copy").textContent = "Copy the link";
   byId("share").showModal();
 }

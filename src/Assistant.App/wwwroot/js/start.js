@@ -31,6 +31,21 @@ export class StartScreen {
       this.open({ site: form.get("site").trim(), refrigerant: form.get("refrigerant").trim(), units: form.get("units") });
     });
     byId("demo").addEventListener("click", () => this.open({ demo: true }));
+    byId("join-form").addEventListener("submit", async event => {
+      event.preventDefault();
+      try {
+        const view = await api.join({ id: newId(), code: byId("join-code").value });
+        trouble("");
+        this.handlers.enter(view.id, view);
+      } catch (failure) {
+        trouble(failure.message);
+      }
+    });
+    byId("signed-in").addEventListener("submit", async event => {
+      event.preventDefault();
+      await fetch("/leave", { method: "POST", redirect: "manual" }).catch(() => {});
+      location.assign("/enter");
+    });
     byId("find-form").addEventListener("submit", event => {
       event.preventDefault();
       this.#find();
@@ -58,7 +73,11 @@ export class StartScreen {
     }
   }
 
-  fill({ visits, assets, refrigerants, demo }) {
+  fill({ visits, assets, refrigerants, demo, person: signedIn }) {
+    if (signedIn) localStorage.setItem(personKey, signedIn);
+    for (const field of document.querySelectorAll("[data-unsigned]")) show(field, !signedIn);
+    show(byId("signed-in"), Boolean(signedIn));
+    byId("signed-name").textContent = signedIn ?? "";
     show(byId("open-visits"), visits.length > 0);
     byId("open-list").replaceChildren(...visits.map(v =>
       row(v.site, `opened ${age(v.at)}`, () => this.handlers.enter(v.id))));

@@ -202,6 +202,7 @@ export class VisitScreen {
   #waiting(count, line) {
     const note = byId("outbox");
     show(note, count > 0);
+    if (count > 0) show(byId("line"), false);
     note.textContent = count > 0 ? `${line} ${count} kept on this phone; sent when it answers.` : "";
     if (count > 0) this.#outbox.entries().then(entries => {
       this.#away = new Set(entries.filter(e => e.visit === this.#id && e.answers).map(e => e.id));
@@ -211,7 +212,7 @@ export class VisitScreen {
 
   #line(isThere) {
     if (isThere) trouble("");
-    show(byId("line"), !isThere);
+    show(byId("line"), !isThere && byId("outbox").hidden);
     if (!isThere && this.#view) byId("line").textContent = `No connection. This is how the visit stood ${age(this.#view.seen)}.`;
     if (isThere) this.#outbox.send();
   }
