@@ -1,5 +1,7 @@
+using System.Globalization;
 using Assistant.Dialogue.Understanding.Analysis;
 using Assistant.Dialogue.Understanding.Lexicons;
+using Assistant.Trade.Facts;
 
 namespace Assistant.Dialogue.Understanding;
 
@@ -56,7 +58,8 @@ public sealed class Understander
 
         if (questions.Find(message, context.Expected) is not { } question)
         {
-            return Answer(answers.Read(message, 0, message.Tokens.Count, context)) with { Cylinder = cylinders.Read(message, context) };
+            var cylinder = cylinders.Read(message, context);
+            return Answer(Tagged(answers.Read(message, 0, message.Tokens.Count, context), cylinder)) with { Cylinder = cylinder };
         }
 
         var told = question.Start == 0 ? Told.Nothing : answers.Read(message, 0, question.Start, context);
@@ -71,6 +74,11 @@ public sealed class Understander
             ? Answer(told)
             : Answer(told) with { Intent = Intent.Question, Question = question.Question, Arguments = questions.Arguments(message, question, context.Units) };
     }
+
+    // "2 lb from cylinder 14": the number on its tag is no weight.
+    private static Told Tagged(Told told, CylinderTold? cylinder) => told.Readings.Count < 2 || cylinder?.Tag is not { } tag
+        ? told
+        : told with { Readings = [.. told.Readings.Where(r => r.Fact != FactCatalogue.CylinderWeight || r.Value.ToString(CultureInfo.InvariantCulture) != tag)] };
 
     private static int SentenceOf(Message message, FoundQuestion question)
     {
