@@ -7,7 +7,7 @@ using System.Text.RegularExpressions;
 namespace Assistant.EndToEnd.Tests.Texts;
 
 /// <summary>A phone at Kannel's fake SMS centre: a program a text that is sent, and one that shows what arrives.</summary>
-internal sealed partial class TextingPhone(Kannel gateway, string number) : IDisposable
+internal sealed partial class TextingPhone(Kannel gateway, WeakSignal signal, string number) : IDisposable
 {
     public const string Coldwalk = "2000";
 
@@ -35,18 +35,37 @@ internal sealed partial class TextingPhone(Kannel gateway, string number) : IDis
         receiver.BeginErrorReadLine();
     }
 
+    /// <summary>Without a signal; what arrived before is shown first.</summary>
+    public void SwitchOff()
+    {
+        if (receiver is not null)
+        {
+            receiver.WaitForExit(TimeSpan.FromSeconds(1));
+            receiver.Kill();
+            receiver.WaitForExit();
+            receiver.Dispose();
+            receiver = null;
+        }
+    }
+
     public async Task SendAsync(string text)
     {
         var wait = last + Pace - DateTimeOffset.UtcNow;
         await Task.Delay(wait > TimeSpan.Zero ? wait : TimeSpan.Zero);
         last = DateTimeOffset.UtcNow;
+        var before = signal.Begun;
         using var sender = Start(gateway.ArrivalPort, "1", $"{number} {Coldwalk} text {text}");
         using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(10));
         while (await sender.StandardError.ReadLineAsync(patience.Token) is { } line && !line.Contains("sent message 1", StringComparison.Ordinal))
         {
         }
 
-        await Task.Delay(150);
+        // What the centre's program has said it sent may still be on its way out of it.
+        for (var until = DateTimeOffset.UtcNow + TimeSpan.FromSeconds(20); signal.Begun == before && DateTimeOffset.UtcNow < until;)
+        {
+            await Task.Delay(20);
+        }
+
         sender.Kill();
         await sender.WaitForExitAsync();
     }
@@ -66,17 +85,6 @@ internal sealed partial class TextingPhone(Kannel gateway, string number) : IDis
 
     private static Process Start(int port, string most, string message) => Process.Start(
         new ProcessStartInfo(Centre, ["-H", "127.0.0.1", "-r", port.ToString(CultureInfo.InvariantCulture), "-i", "0.1", "-m", most, message]) { RedirectStandardError = true })!;
-
-    private void SwitchOff()
-    {
-        if (receiver is not null)
-        {
-            receiver.Kill();
-            receiver.WaitForExit();
-            receiver.Dispose();
-            receiver = null;
-        }
-    }
 
     private void Show(string? line)
     {

@@ -18,6 +18,7 @@ internal sealed class WeakSignal : IAsyncDisposable
     private readonly HashSet<string> overtaken;
     private readonly ConcurrentDictionary<string, int> brought = new();
     private readonly Task listening;
+    private readonly ConcurrentDictionary<string, byte> seen = new();
     private int forwarded;
 
     /// <param name="overtaken">The texts that later ones overtake.</param>
@@ -29,6 +30,9 @@ internal sealed class WeakSignal : IAsyncDisposable
         listener.Start();
         listening = Task.Run(ListenAsync);
     }
+
+    /// <summary>The messages that the gateway has begun to bring, each counted once.</summary>
+    public int Begun => seen.Count;
 
     /// <summary>The messages that got through, each counted once.</summary>
     public int Messages => brought.Count;
@@ -72,6 +76,7 @@ internal sealed class WeakSignal : IAsyncDisposable
     {
         var target = new Uri(program, context.Request.RawUrl!);
         var fields = HttpUtility.ParseQueryString(target.Query);
+        seen.TryAdd(fields["id"]!, 0);
         if (overtaken.Contains(fields["text"] ?? ""))
         {
             var before = Volatile.Read(ref forwarded);
