@@ -29,7 +29,8 @@ public sealed class ContactAlert(IRecordsDatabase database)
         var addresses = await AddressesAsync(expected.Contact, cancellation);
         foreach (var (channel, conversation) in addresses.Count > 0 ? addresses : due.Conversations.Select(c => (c.Channel, c.Conversation)))
         {
-            await outbox.AddAsync(channel, conversation, id, alert, now, cancellation);
+            // The outbox takes an id once a channel: each of the contact's phones gets its own.
+            await outbox.AddAsync(channel, conversation, $"{id} {conversation}", alert, now, cancellation);
         }
 
         await outbox.AddAsync(Channel, expected.Contact, id, alert, now, cancellation);

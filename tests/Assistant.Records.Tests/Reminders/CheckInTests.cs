@@ -35,6 +35,17 @@ public class CheckInTests
     }
 
     [Fact]
+    public async Task Two_phones_of_one_channel_are_both_alerted()
+    {
+        await using var records = await OpenAsync();
+        var due = Assert.Single(await new ReminderStore(records.Database).DueAsync(Alert)) with { Conversations = [new("sms", "+15550101"), new("sms", "+15550102")] };
+        await new ContactAlert(records.Database).SendAsync(due, Words, Alert);
+        await new ContactAlert(records.Database).SendAsync(due, Words, Alert);
+
+        Assert.Equal(["+15550101", "+15550102"], (await new ReplyOutbox(records.Database).DueAsync("sms", Alert)).Select(a => a.Conversation));
+    }
+
+    [Fact]
     public async Task A_phone_that_never_came_to_be_asked_is_alerted_for_all_the_same()
     {
         await using var records = await OpenAsync();
