@@ -1,4 +1,6 @@
+using System.Collections.Frozen;
 using System.Globalization;
+using Assistant.Trade;
 using Assistant.Trade.Facts;
 using Assistant.Trade.Rules;
 
@@ -7,10 +9,13 @@ namespace Assistant.Dialogue.Judgements;
 /// <summary>What the customer is told, in one sentence without the trade's words, and what is to be done by when.</summary>
 internal sealed record CustomerSentenceJudgement() : Judgement("customer-sentence", ["mended-cold", "mended", "open", "nothing"], [FactCatalogue.BoxTemperature, FactCatalogue.Setpoint])
 {
+    // A verdict that names no trouble is no trouble found.
+    private static readonly FrozenSet<string> Unfound = FrozenSet.Create(Codes.Of(FaultCode.NotEnoughEvidence), Codes.Of(FaultCode.NoFault));
+
     public override Judged Judge(JudgementView view)
     {
         var state = view.Visit;
-        var fault = state.Mended.IsEmpty ? state.LastVerdict?.Fault : state.Mended[^1].Fault;
+        var fault = !state.Mended.IsEmpty ? state.Mended[^1].Fault : state.LastVerdict?.Fault is { } told && !Unfound.Contains(told) ? told : null;
         var box = view.Facts.Temperature(FactCatalogue.BoxTemperature);
         var isCold = box is { } now && view.Facts.Temperature(FactCatalogue.Setpoint) is { } setpoint && !Rounding.IsOver(now, setpoint);
         var because = state.FollowUps

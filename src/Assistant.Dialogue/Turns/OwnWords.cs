@@ -53,11 +53,11 @@ internal sealed class OwnWords(ShortWords words, Understand understand, FactTake
         return null;
     }
 
-    // A yes to the walk that is offered begins it, a no or "later" leaves it; null where the message is something else.
+    // A yes, or an "ok", to the walk that is offered begins it, a no or "later" leaves it; null where the message is something else.
     private Turn? Offer(TurnDraft draft, string plain)
     {
         var offered = draft.State.Offered ?? guide.Stand.Through(draft.State);
-        if (offered is not null && words.IsYes(plain))
+        if (offered is not null && (words.IsYes(plain) || (draft.State.Offered is not null && words.IsConfirm(plain))))
         {
             guide.Switch.Go(draft, offered);
             return guide.Finish(draft, null);

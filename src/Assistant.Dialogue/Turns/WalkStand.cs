@@ -29,6 +29,12 @@ internal sealed class WalkStand(WalkLibrary library, Assess assess)
             return null;
         }
 
+        // "140 psig" at "say ok when you want to read it again" is that reading.
+        if (stop.Until is WasRead awaited)
+        {
+            return awaited.Fact;
+        }
+
         while (stop.Kind == StopKind.Confirms || (stop is { Kind: StopKind.Asks, Repeats: false } && state.Facts.Has(stop.Asks!)))
         {
             if (stop.Next[^1].IsBack)
