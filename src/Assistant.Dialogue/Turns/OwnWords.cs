@@ -53,11 +53,14 @@ internal sealed class OwnWords(ShortWords words, Understand understand, FactTake
         return null;
     }
 
+    // "done" speaks of the repair and not of the walk that is offered next.
+    private const string Done = "done";
+
     // A yes, or an "ok", to the walk that is offered begins it, a no or "later" leaves it; null where the message is something else.
     private Turn? Offer(TurnDraft draft, string plain)
     {
         var offered = draft.State.Offered ?? guide.Stand.Through(draft.State);
-        if (offered is not null && (words.IsYes(plain) || (draft.State.Offered is not null && words.IsConfirm(plain))))
+        if (offered is not null && (words.IsYes(plain) || (draft.State.Offered is not null && words.IsConfirm(plain) && plain != Done)))
         {
             guide.Switch.Go(draft, offered);
             return guide.Finish(draft, null);
