@@ -219,9 +219,13 @@ export class VisitScreen {
 
   /** The question on the screen is answered and the answer waits: no second one is taken for it. */
   #hold() {
+    // Each try to send calls this again: a button that is swapped under a thumb loses the press.
+    if (byId("choices").querySelector("[data-held]")) return;
     byId("ask").textContent = "Kept. The next question comes with the signal.";
     byId("ask").dataset.asked = "";
-    byId("choices").replaceChildren(this.#choice("Enter another reading", () => byId("other-reading").click()));
+    const other = this.#choice("Enter another reading", () => byId("other-reading").click());
+    other.dataset.held = "";
+    byId("choices").replaceChildren(other);
     this.#pad.ask([]);
   }
 
