@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Assistant.EndToEnd.Tests.Fixtures;
 using Microsoft.Playwright;
 
@@ -14,9 +15,18 @@ internal static class Talk
     }
 
     /// <summary>Waits until the phone holds the page itself and the tables.</summary>
-    public static Task InstalledAsync(IPage page) => page.WaitForFunctionAsync(
-        "async () => Boolean(navigator.serviceWorker.controller) && Boolean(await (await caches.open('coldwalk-tables')).match('/tables.json'))"
-        + " && Boolean(await (await import('/js/kept.js')).recall('facts:metric'))");
+    public static async Task InstalledAsync(IPage page)
+    {
+        // Asked again and again: waiting for a function takes its promise for a yes.
+        var started = Stopwatch.StartNew();
+        while (!await page.EvaluateAsync<bool>(
+            "async () => Boolean(navigator.serviceWorker.controller) && Boolean(await (await caches.open('coldwalk-tables')).match('/tables.json'))"
+            + " && Boolean(await (await import('/js/kept.js')).recall('facts:metric'))"))
+        {
+            Assert.True(started.Elapsed < TimeSpan.FromSeconds(20), "the page was not installed within 20 s");
+            await Task.Delay(100);
+        }
+    }
 
     /// <summary>A measured figure, beside the screenshots.</summary>
     public static void Note(string what, TimeSpan? took = null) =>

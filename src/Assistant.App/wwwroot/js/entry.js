@@ -1,5 +1,5 @@
 // One reading entered by its name: to correct one, or to note one that is not asked for now. It goes out in words the program understands.
-import { age, byId, make, show } from "./dom.js";
+import { age, byId, make, show, trouble } from "./dom.js";
 import { factsFor } from "./facts.js";
 import { Pad } from "./pad.js";
 
@@ -44,7 +44,11 @@ export function enterReading(reading, say) {
 /** Offers every fact by place; the list stays on the phone. */
 export async function chooseReading(view, say) {
   const facts = await factsFor(view.units);
-  if (!facts) return;
+  if (!facts) {
+    trouble("The list of readings comes with the first signal. Until then say it in your words.");
+    return;
+  }
+  trouble("");
   const places = new Map();
   for (const fact of facts) places.set(fact.place, [...(places.get(fact.place) ?? []), fact]);
   const known = new Map(view.readings.map(r => [r.fact, r]));
