@@ -51,6 +51,15 @@ public class CylinderReportTests
         Assert.DoesNotContain("annualising", await ReportAsync("unknown", null, grams: 454), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task What_went_by_the_scale_is_not_told_a_second_time_by_its_running_sum()
+    {
+        var html = await ReportAsync("100 lb", 100, grams: 4_536);
+
+        Assert.Contains("INV-07", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("Refrigerant added:", html, StringComparison.Ordinal);
+    }
+
     private static async Task<string> ReportAsync(string charge, double? pounds, int grams)
     {
         await using var records = await TemporaryRecords.OpenAsync();
@@ -60,6 +69,7 @@ public class CylinderReportTests
         VisitEvent[] known =
         [
             new FactTaken("refrigerant", null, null, "R448A", "record", null) { At = Invented.Morning, By = "Robin" },
+            new FactTaken("charge_added", 10, "lb", null, "scale", null) { At = Invented.Morning, By = "Robin" },
             .. pounds is { } value ? [new FactTaken("full_charge", value, "lb", null, "record", null) { At = Invented.Morning, By = "Robin" }] : Array.Empty<VisitEvent>(),
         ];
         await records.Log.AppendAsync(new("v-1", 1, known));

@@ -83,7 +83,9 @@ internal sealed class CustomerPage(VisitReport report, ReportWords words)
     {
         var cylinders = report.Cylinders.Select(c =>
             (SheetText)$"{ReportWords.Mass(Math.Abs(c.GrossAfterGrams - c.GrossBeforeGrams), report.Units)} {c.Refrigerant} {words[$"way.{c.Purpose}"]} ({c.Tag})").ToList();
-        var said = Said(FactCatalogue.ChargeAdded, "charge-added").Concat(Said(FactCatalogue.ChargeRecovered, "charge-recovered")).ToList();
+
+        // What went by a cylinder's scale stands there already; beside it the amounts said are its running sum.
+        List<SheetText> said = cylinders.Count > 0 ? [] : [.. Said(FactCatalogue.ChargeAdded, "charge-added"), .. Said(FactCatalogue.ChargeRecovered, "charge-recovered")];
         List<SheetText> done = [.. cylinders, .. said];
         done.AddRange(report.Judgements.GroupBy(j => j.Judgement).Select(g => g.Last()).Where(j => Proofs.Contains((j.Judgement, j.Outcome)))
             .Select(j => (SheetText)words.Say($"proof.{j.Judgement}", ("text", j.Text))));
