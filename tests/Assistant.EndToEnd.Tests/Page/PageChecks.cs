@@ -28,6 +28,15 @@ internal static class PageChecks
         Assert.Empty(small);
     }
 
+    /// <summary>The same by day and by night.</summary>
+    public static async Task AccessibleDayAndNightAsync(IPage page)
+    {
+        await AccessibleAsync(page);
+        await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Dark });
+        await AccessibleAsync(page);
+        await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Light });
+    }
+
     /// <summary>axe-core finds nothing serious or critical.</summary>
     public static async Task AccessibleAsync(IPage page)
     {

@@ -37,6 +37,7 @@ public sealed partial class SignInTests(Phone phone) : IDisposable
         await page.GotoAsync("/");
         await Assertions.Expect(page).ToHaveURLAsync(new Regex("/enter"));
         await Phone.ShootAsync(page, "enter");
+        await PageChecks.AccessibleDayAndNightAsync(page);
         await page.Locator("#code").FillAsync("wrong-code");
         await page.Locator("#code").PressAsync("Enter");
         await Assertions.Expect(page.Locator(".trouble")).ToContainTextAsync("not known");

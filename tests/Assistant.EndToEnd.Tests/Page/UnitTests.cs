@@ -14,12 +14,14 @@ public partial class UnitTests(Phone phone)
         var (asset, site) = await NewUnitAsync();
         await page.GotoAsync($"/units/{asset}/label");
         await Phone.ShootAsync(page, "label");
+        await PageChecks.AccessibleDayAndNightAsync(page);
         Assert.Equal(1, await page.Locator("main svg").CountAsync());
         var address = AddressPattern().Match(await page.Locator("main").InnerTextAsync()).Value;
 
         await page.GotoAsync(address);
         await Assertions.Expect(page.Locator("#unit-site")).ToHaveTextAsync(site);
         await Phone.ShootAsync(page, "unit");
+        await PageChecks.AccessibleDayAndNightAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Start another visit" }).ClickAsync();
         await Assertions.Expect(page.Locator("#ask")).Not.ToBeEmptyAsync();
         await Assertions.Expect(page.Locator("#site")).ToHaveTextAsync(site);
@@ -42,6 +44,7 @@ public partial class UnitTests(Phone phone)
         var found = page.Locator("#find-list button");
         await Assertions.Expect(found).ToHaveCountAsync(2);
         await Phone.ShootAsync(page, "found");
+        await PageChecks.AccessibleDayAndNightAsync(page);
         await found.First.ClickAsync();
         await Assertions.Expect(page.Locator("#unit-site")).ToHaveTextAsync(site);
     }
