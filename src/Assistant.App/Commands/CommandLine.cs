@@ -22,6 +22,7 @@ internal static class CommandLine
 
     private static RootCommand Root() => new("Coldwalk walks a refrigeration technician through a call to a warm cold room.")
     {
+        Options.Store,
         TalkCommand.Create(),
         ServeCommand.Create(),
         ListenCommand.Create(),

@@ -1,9 +1,7 @@
 using System.CommandLine;
-using Assistant.App.Hosting;
 using Assistant.Records.Conversations;
 using Assistant.Records.Exchange;
 using Assistant.Records.Signing;
-using Assistant.Records.Storage.Sqlite;
 
 namespace Assistant.App.Commands;
 
@@ -23,8 +21,8 @@ internal static class ExportCommand
 
     private static async Task RunAsync(ParseResult arguments, CancellationToken cancellation)
     {
-        var data = DataFolder.Existing(arguments.GetValue(Data));
-        var database = new SqliteRecords(data.Database);
+        var data = arguments.ExistingRecords(Data);
+        var database = data.Database;
         await database.OpenAsync(cancellation);
         var asked = arguments.GetRequiredValue(Visit);
         var visit = asked == "last" ? await new OpenVisits(database).LastAsync(cancellation) : asked;

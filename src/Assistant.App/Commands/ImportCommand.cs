@@ -1,7 +1,5 @@
 using System.CommandLine;
-using Assistant.App.Hosting;
 using Assistant.Records.Exchange;
-using Assistant.Records.Storage.Sqlite;
 
 namespace Assistant.App.Commands;
 
@@ -25,7 +23,7 @@ internal static class ImportCommand
     {
         var file = arguments.GetRequiredValue(Source);
         var content = await ReadAsync(file, cancellation);
-        var database = new SqliteRecords(DataFolder.Open(arguments.GetValue(Data)).Database);
+        var database = arguments.Records(Data).Database;
         await database.OpenAsync(cancellation);
         var imported = await new VisitImporter(database).ImportAsync(content, TimeProvider.System.GetUtcNow(), cancellation);
         Console.WriteLine(imported.WasThere

@@ -44,7 +44,7 @@ internal static class ListenCommand
 
         var files = arguments.GetValue(Wav) is { } folder ? WavFiles(folder) : null;
         using var temporary = (arguments.GetValue(Demo) || files is not null) && arguments.GetValue(Data) is null ? new TemporaryFolder() : null;
-        await using var room = await CallRoom.OpenAsync(DataFolder.Open(temporary?.Path ?? arguments.GetValue(Data)), new() { Units = arguments.Read(Units) }, cancellation);
+        await using var room = await CallRoom.OpenAsync(temporary is null ? arguments.Records(Data) : DataFolder.Open(temporary.Path), new() { Units = arguments.Read(Units) }, cancellation);
         var start = new TalkStart(arguments.GetValue(Site), arguments.Read(Units), arguments.GetValue(New), arguments.GetValue(Demo) ? DemoVisit.Load() : null);
         using var host = new VoiceHost(room);
         var voice = host.Open();

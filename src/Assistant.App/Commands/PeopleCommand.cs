@@ -1,10 +1,8 @@
 using System.CommandLine;
 using System.Globalization;
-using Assistant.App.Hosting;
 using Assistant.Records.Log;
 using Assistant.Records.People;
 using Assistant.Records.Signing;
-using Assistant.Records.Storage.Sqlite;
 
 namespace Assistant.App.Commands;
 
@@ -33,8 +31,8 @@ internal static class PeopleCommand
     {
         command.SetWork(async (arguments, cancellation) =>
         {
-            var data = DataFolder.Open(arguments.GetValue(Data));
-            await using var log = await EventLog.OpenAsync(new SqliteRecords(data.Database), cancellation);
+            var data = arguments.Records(Data);
+            await using var log = await EventLog.OpenAsync(data.Database, cancellation);
             await work(arguments, new(log, SigningKey.Open(data.Path), TimeProvider.System), cancellation);
         });
         return command;

@@ -3,7 +3,6 @@ using Assistant.App.Hosting;
 using Assistant.Dialogue.Replies;
 using Assistant.Records.Log;
 using Assistant.Records.Pictures;
-using Assistant.Records.Storage.Sqlite;
 
 namespace Assistant.App.Commands;
 
@@ -29,8 +28,8 @@ internal static class ReportCommand
 
     private static async Task RunAsync(ParseResult arguments, CancellationToken cancellation)
     {
-        var data = DataFolder.Existing(arguments.GetValue(Data));
-        await using var log = await EventLog.OpenAsync(new SqliteRecords(data.Database), cancellation);
+        var data = arguments.ExistingRecords(Data);
+        await using var log = await EventLog.OpenAsync(data.Database, cancellation);
         using var pictures = new PictureStore(log.Database);
         var asked = arguments.GetRequiredValue(Visit);
         var visit = asked == "last" ? await new Records.Conversations.OpenVisits(log.Database).LastAsync(cancellation) : asked;

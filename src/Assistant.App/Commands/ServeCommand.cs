@@ -37,7 +37,7 @@ internal static class ServeCommand
 
         var exposure = ServeOptions.Read(arguments);
         var text = TextEnvironment.Read();
-        var data = DataFolder.Open(arguments.GetValue(Data));
+        var data = arguments.Records(Data);
         await using var room = await CallRoom.OpenAsync(data, new(), cancellation);
         var people = new PeopleService(room.Log, SigningKey.Open(data.Path), TimeProvider.System);
         if (exposure.IsReachable && await people.FirmsAsync(cancellation) is not [_])

@@ -34,7 +34,7 @@ internal static class TalkCommand
     private static async Task TalkAsync(ParseResult arguments, CancellationToken cancellation)
     {
         using var temporary = arguments.GetValue(Demo) && arguments.GetValue(Data) is null ? new TemporaryFolder() : null;
-        var data = DataFolder.Open(temporary?.Path ?? arguments.GetValue(Data));
+        var data = temporary is null ? arguments.Records(Data) : DataFolder.Open(temporary.Path);
         await using var room = await CallRoom.OpenAsync(data, new() { Units = arguments.Read(Units) }, cancellation);
         var start = new TalkStart(
             arguments.GetValue(Site), arguments.Read(Units), arguments.GetValue(New), arguments.GetValue(Demo) ? DemoVisit.Load() : null);
@@ -45,7 +45,7 @@ internal static class TalkCommand
     {
         var lines = ScriptReader.Read(file, InputFile.ReadLines(file)).ToList();
         using var temporary = arguments.GetValue(Data) is null ? new TemporaryFolder() : null;
-        var data = DataFolder.Open(temporary?.Path ?? arguments.GetValue(Data));
+        var data = temporary is null ? arguments.Records(Data) : DataFolder.Open(temporary.Path);
         var options = new ConversationOptions { Units = arguments.Read(Units) };
         await using var room = await CallRoom.OpenAsync(data, temporary is null ? options : options with { NewVisitId = () => "visit-1" }, cancellation);
 

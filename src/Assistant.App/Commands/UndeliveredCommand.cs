@@ -1,9 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
-using Assistant.App.Hosting;
 using Assistant.Channels.Text;
 using Assistant.Records.Outbox;
-using Assistant.Records.Storage.Sqlite;
 
 namespace Assistant.App.Commands;
 
@@ -21,7 +19,7 @@ internal static class UndeliveredCommand
 
     private static async Task RunAsync(ParseResult arguments, CancellationToken cancellation)
     {
-        var database = new SqliteRecords(DataFolder.Existing(arguments.GetValue(Data)).Database);
+        var database = arguments.ExistingRecords(Data).Database;
         await database.OpenAsync(cancellation);
         var lost = await new ReplyOutbox(database).LostAsync(TextSettings.Channel, cancellation);
         if (lost.IsEmpty)

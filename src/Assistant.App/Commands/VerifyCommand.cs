@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using Assistant.App.Hosting;
 using Assistant.Records.Signing;
-using Assistant.Records.Storage.Sqlite;
 
 namespace Assistant.App.Commands;
 
@@ -22,8 +20,8 @@ internal static class VerifyCommand
 
     private static async Task RunAsync(ParseResult arguments, CancellationToken cancellation)
     {
-        var data = DataFolder.Existing(arguments.GetValue(Data));
-        var database = new SqliteRecords(data.Database);
+        var data = arguments.ExistingRecords(Data);
+        var database = data.Database;
         await database.OpenAsync(cancellation);
         var key = SigningKey.Open(data.Path);
         var book = new HeadBook(new HeadWitness(database, key), data.Path);

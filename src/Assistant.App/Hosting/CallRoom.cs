@@ -7,7 +7,6 @@ using Assistant.Records.Conversations;
 using Assistant.Records.Log;
 using Assistant.Records.Pictures;
 using Assistant.Records.Storage;
-using Assistant.Records.Storage.Sqlite;
 
 namespace Assistant.App.Hosting;
 
@@ -59,7 +58,7 @@ public sealed class CallRoom : IConversation, IAsyncDisposable
     {
         // The files are read while the database opens: together they are most of the wait for the first question.
         var dialogue = Task.Run(DialogueParts.Load, cancellation);
-        var log = await EventLog.OpenAsync(new SqliteRecords(data.Database), cancellation);
+        var log = await EventLog.OpenAsync(data.Database, cancellation);
         try
         {
             return new(await dialogue, log, data, options);

@@ -1,15 +1,22 @@
 using Assistant.App.Commands;
+using Assistant.Records.Storage;
 
 namespace Assistant.App.Hosting;
 
-/// <summary>The folder that holds the records.</summary>
+/// <summary>The folder that holds the records, and beside them the signing key; with a database elsewhere, the key alone.</summary>
 public sealed class DataFolder
 {
-    private DataFolder(string path) => Path = path;
+    private readonly RecordsStore store;
+
+    private DataFolder(string path, RecordsStore store) => (Path, this.store) = (path, store);
 
     public string Path { get; }
 
-    public string Database => System.IO.Path.Combine(Path, "coldwalk.db");
+    /// <summary>The database of these records; not opened yet.</summary>
+    /// <exception cref="RecordsException">The store is told in a way that can not be read.</exception>
+    public IRecordsDatabase Database => store.Of(File);
+
+    private string File => System.IO.Path.Combine(Path, "coldwalk.db");
 
     /// <summary>Pictures on their way, in pieces.</summary>
     public string Uploads => System.IO.Path.Combine(Path, "uploads");
@@ -21,8 +28,9 @@ public sealed class DataFolder
         : "coldwalk-data";
 
     /// <summary>The folder, made where it does not exist yet.</summary>
+    /// <param name="store">Where the records are; without it, in a file in the folder.</param>
     /// <exception cref="CommandFailure">It can not be made.</exception>
-    public static DataFolder Open(string? path)
+    public static DataFolder Open(string? path, RecordsStore? store = null)
     {
         var folder = System.IO.Path.GetFullPath(string.IsNullOrWhiteSpace(path) ? Default : path);
         try
@@ -34,15 +42,15 @@ public sealed class DataFolder
             throw new CommandFailure($"The data folder {folder} can not be made or opened ({failure.Message.TrimEnd('.')}). Name another with --data.");
         }
 
-        return new(folder);
+        return new(folder, store ?? RecordsStore.Embedded);
     }
 
     /// <summary>The folder, which must hold records already.</summary>
     /// <exception cref="CommandFailure">There are none.</exception>
-    public static DataFolder Existing(string? path)
+    public static DataFolder Existing(string? path, RecordsStore? store = null)
     {
-        var folder = Open(path);
-        return File.Exists(folder.Database)
+        var folder = Open(path, store);
+        return !folder.store.IsEmbedded || System.IO.File.Exists(folder.File)
             ? folder
             : throw new CommandFailure($"There are no records in {folder.Path}. Name the folder that holds them with --data.");
     }

@@ -30,6 +30,7 @@ public sealed class AssetStore(IRecordsDatabase database)
     public Task<int> RecordAsync(Asset asset, DateTimeOffset at, CancellationToken cancellation = default) => database.UseAsync(async context =>
     {
         await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
+        await context.HoldAsync($"asset {asset.Id}", cancellation);
         if (await context.Assets.FindAsync([asset.Id], cancellation) is { } row)
         {
             (row.Site, row.Unit) = (asset.Site, asset.Unit);

@@ -63,9 +63,14 @@ internal sealed class LogWriter : IAsyncDisposable
                 pending.Done.SetResult(result);
             }
         }
-        catch (Exception failure) when (database.IsAlreadyThere(failure) && batch.Count == 1)
+        catch (Exception failure) when (batch.Count == 1 && database.IsLostRace(failure))
         {
             batch[0].Done.SetResult(new Conflict());
+        }
+        catch (Exception failure) when (database.Explain(failure) is { Fault: RecordsFault.Unreachable } gone)
+        {
+            // Whoever waits is told at once; one by one each would wait for the database again.
+            batch.ForEach(pending => pending.Done.SetException(gone));
         }
         catch (Exception) when (batch.Count > 1)
         {

@@ -24,9 +24,10 @@ internal sealed class WriteUnit
     public static async Task<WriteUnit> BeginAsync(RecordsContext context, List<Append> appends)
     {
         var visitIds = appends.Select(a => a.VisitId).Distinct().ToList();
+        var channels = appends.Select(a => a.Answer?.Message.Channel).OfType<string>().Distinct().ToList();
         var messageIds = appends.Select(a => a.Answer?.Message.MessageId).OfType<string>().Distinct().ToList();
-        var visits = await context.Visits.Where(v => visitIds.Contains(v.Id)).ToDictionaryAsync(v => v.Id);
-        var messages = await context.Messages.Where(m => messageIds.Contains(m.MessageId)).ToDictionaryAsync(m => (m.Channel, m.MessageId));
+        var visits = await context.HeldVisits(visitIds).ToDictionaryAsync(v => v.Id);
+        var messages = await context.Messages.Where(m => channels.Contains(m.Channel) && messageIds.Contains(m.MessageId)).ToDictionaryAsync(m => (m.Channel, m.MessageId));
         return new(context, visits, messages);
     }
 

@@ -119,6 +119,7 @@ namespace Assistant.Records.Migrations
                         .HasColumnName("conversation");
 
                     b.Property<string>("VisitId")
+                        .IsConcurrencyToken()
                         .IsRequired()
                         .HasColumnType("TEXT")
                         .HasColumnName("visit_id");
@@ -406,10 +407,10 @@ namespace Assistant.Records.Migrations
 
                     b.HasKey("Id");
 
-                    b.HasIndex("Channel", "Conversation", "DeliveredAt");
-
                     b.HasIndex("Channel", "MessageId")
                         .IsUnique();
+
+                    b.HasIndex("Channel", "Conversation", "DeliveredAt");
 
                     b.HasIndex("Channel", "DeliveredAt", "Due");
 
@@ -497,6 +498,10 @@ namespace Assistant.Records.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT")
                         .HasColumnName("due");
+
+                    b.Property<string>("GivenTo")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("given_to");
 
                     b.HasKey("VisitId", "EventNumber");
 

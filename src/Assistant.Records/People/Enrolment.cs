@@ -36,6 +36,7 @@ public sealed class Enrolment
     public Task<IssuedCode> IssueAsync(Person person, CancellationToken cancellation = default) => database.UseAsync(async context =>
     {
         await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
+        await context.HoldAsync("enrolment", cancellation);
         await context.EnrolmentCodes.Where(c => c.PersonId == person.Id).ExecuteDeleteAsync(cancellation);
         var issued = new IssuedCode(SpokenCode.ForEnrolment(below), time.GetUtcNow() + options.CodeLifetime);
         context.EnrolmentCodes.Add(new() { Digest = digests.OfCode(issued.Code), PersonId = person.Id, Expires = issued.Expires });
@@ -52,7 +53,8 @@ public sealed class Enrolment
         var who = digests.OfAddress(channel, address);
         await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
 
-        // Written first, so that the transaction holds the write lock from here on and no two redeem one code.
+        // No two redeem one code.
+        await context.HoldAsync("enrolment", cancellation);
         await context.EnrolmentTries.Where(t => t.At <= now - options.TriesWindow).ExecuteDeleteAsync(cancellation);
         if (await LockedUntilAsync(context, who, cancellation) is { } until)
         {

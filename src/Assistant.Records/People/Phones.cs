@@ -37,6 +37,7 @@ public sealed class Phones
     {
         var digest = digests.OfAddress(channel, address);
         await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
+        await context.HoldAsync(digest, cancellation);
         await context.StoppedAddresses.Where(s => s.AddressDigest == digest).ExecuteDeleteAsync(cancellation);
         context.StoppedAddresses.Add(new() { AddressDigest = digest, At = time.GetUtcNow() });
         await context.SaveChangesAsync(cancellation);

@@ -47,7 +47,8 @@ public sealed class VisitPeople
     {
         await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
 
-        // The codes of closed visits are free again. Written first: no two draw the same.
+        // The codes of closed visits are free again. No two draw the same.
+        await context.HoldAsync("visit codes", cancellation);
         await context.VisitAccess.Where(a => a.VisitId != visitId && a.Code != "" && context.Visits.Any(v => v.Id == a.VisitId && v.ClosedAt != null))
             .ExecuteUpdateAsync(a => a.SetProperty(r => r.Code, ""), cancellation);
         var access = await context.VisitAccess.FindAsync([visitId], cancellation);

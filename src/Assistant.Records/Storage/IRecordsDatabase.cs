@@ -15,6 +15,9 @@ public interface IRecordsDatabase
     /// <summary>True where the failure is a row that was already there.</summary>
     bool IsAlreadyThere(Exception failure);
 
-    /// <summary>Leaves no deleted or overwritten content behind in the file.</summary>
+    /// <summary>True where another wrote first: nothing was stored, and read again and tried again it may be.</summary>
+    bool IsLostRace(Exception failure);
+
+    /// <summary>Leaves no deleted or overwritten content behind in the tables, as far as the database lets that be done.</summary>
     Task ScrubAsync(CancellationToken cancellation = default);
 }

@@ -3,9 +3,22 @@ using Microsoft.EntityFrameworkCore;
 
 namespace Assistant.Records.Storage;
 
-/// <summary>The tables. The model holds nothing of one database alone: no column type, no SQL.</summary>
-public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : DbContext(options)
+/// <summary>
+/// The tables. The model holds nothing of one database alone: no column type, no SQL. As it stands it is the context of SQLite, whose
+/// transactions come one after another; what a database with many writers must be told besides is virtual here.
+/// </summary>
+public class RecordsContext : DbContext
 {
+    public RecordsContext(DbContextOptions<RecordsContext> options)
+        : base(options)
+    {
+    }
+
+    protected RecordsContext(DbContextOptions options)
+        : base(options)
+    {
+    }
+
     public DbSet<VisitRow> Visits => Set<VisitRow>();
     public DbSet<EventRow> Events => Set<EventRow>();
     public DbSet<MessageRow> Messages => Set<MessageRow>();
@@ -24,6 +37,12 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     public DbSet<VisitAccessRow> VisitAccess => Set<VisitAccessRow>();
     public DbSet<VisitMemberRow> VisitMembers => Set<VisitMemberRow>();
     public DbSet<InboxRow> Inbox => Set<InboxRow>();
+
+    /// <summary>The visits of these ids, held until the transaction ends: nobody else appends to them meanwhile.</summary>
+    internal virtual IQueryable<VisitRow> HeldVisits(IReadOnlyList<string> ids) => Visits.Where(v => ids.Contains(v.Id));
+
+    /// <summary>Until the transaction ends nobody else is past this line under the same name.</summary>
+    internal virtual Task HoldAsync(string name, CancellationToken cancellation) => Task.CompletedTask;
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
     {
@@ -53,6 +72,9 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
         modelBuilder.Entity<ConversationRow>(conversation =>
         {
             conversation.ToTable("conversations").HasKey(c => new { c.Channel, c.Conversation });
+
+            // Two who put it on a visit of their own at the same time: the second one finds out.
+            conversation.Property(c => c.VisitId).IsConcurrencyToken();
             BelongsToVisit(conversation, c => c.VisitId);
         });
         modelBuilder.Entity<AssetRow>().ToTable("assets").HasKey(a => a.Id);

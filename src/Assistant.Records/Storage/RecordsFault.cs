@@ -18,6 +18,9 @@ public enum RecordsFault
     /// <summary>The file is a database, but not one of these records.</summary>
     Foreign,
 
+    /// <summary>The database does not answer.</summary>
+    Unreachable,
+
     /// <summary>The file was written by a later release.</summary>
     Newer,
 

@@ -6,7 +6,7 @@ using Assistant.Records.Tests.Support;
 
 namespace Assistant.Records.Tests.Assets;
 
-public class SecondVisitTests
+public abstract class SecondVisitTests(Store store)
 {
     private static readonly Asset Cooler = new("cooler", "Invented Diner", "walk-in cooler", ImmutableSortedDictionary<string, string>.Empty
         .Add("refrigerant", "R404A").Add("full_charge", "12 lb").Add("valve_body", "invented 2"));
@@ -146,9 +146,9 @@ public class SecondVisitTests
         Assert.Equal(("12 lb", "14 lb"), (history.Changes[3].Before, history.Changes[3].Text));
     }
 
-    private static async Task<TemporaryRecords> WithCoolerAsync()
+    private async Task<TemporaryRecords> WithCoolerAsync()
     {
-        var records = await TemporaryRecords.OpenAsync();
+        var records = await TemporaryRecords.OpenAsync(store);
         await new AssetStore(records.Database).RecordAsync(Cooler, Invented.Morning);
         return records;
     }
@@ -160,3 +160,7 @@ public class SecondVisitTests
 
     private static FactTaken Number(string fact, double value, string unit) => new(fact, value, unit, null, "unit", null) { At = Invented.Morning, By = "Robin" };
 }
+
+public sealed class SecondVisitTestsOnSqlite() : SecondVisitTests(Store.Sqlite);
+
+public sealed class SecondVisitTestsOnPostgres() : SecondVisitTests(Store.Postgres);

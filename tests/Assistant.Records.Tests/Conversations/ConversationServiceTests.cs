@@ -6,12 +6,12 @@ using Assistant.Records.Tests.Support;
 
 namespace Assistant.Records.Tests.Conversations;
 
-public class ConversationServiceTests
+public abstract class ConversationServiceTests(Store store)
 {
     [Fact]
     public async Task A_first_message_opens_a_visit_and_is_taken_on_it()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         using var service = new ConversationService(records.Log, new CountingEngine());
 
         var reply = await service.HandleAsync(Invented.Message("m-1", "warm box"));
@@ -27,7 +27,7 @@ public class ConversationServiceTests
     [Fact]
     public async Task One_message_id_under_16_callers_at_once_is_applied_once_and_all_get_the_same_reply()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         using var service = new ConversationService(records.Log, new CountingEngine());
 
         var replies = await Task.WhenAll(Enumerable.Range(0, 16).Select(_ => Task.Run(() => service.HandleAsync(Invented.Message("m-1")))));
@@ -39,7 +39,7 @@ public class ConversationServiceTests
     [Fact]
     public async Task A_message_repeated_later_gets_the_reply_of_then()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         using var service = new ConversationService(records.Log, new CountingEngine());
         await service.HandleAsync(Invented.Message("m-1"));
         await service.HandleAsync(Invented.Message("m-2"));
@@ -53,7 +53,7 @@ public class ConversationServiceTests
     [Fact]
     public async Task Two_services_on_one_file_see_each_others_events()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         await using var otherLog = await EventLog.OpenAsync(records.Database);
         using var one = new ConversationService(records.Log, new CountingEngine());
         using var other = new ConversationService(otherLog, new CountingEngine());
@@ -69,7 +69,7 @@ public class ConversationServiceTests
     [Fact]
     public async Task A_state_that_is_no_longer_kept_is_folded_again_from_the_log()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         using var service = new ConversationService(records.Log, new CountingEngine(), new() { StatesKept = 1 });
         for (var i = 0; i < 3; i++)
         {
@@ -83,7 +83,7 @@ public class ConversationServiceTests
     [Fact]
     public async Task Opening_a_visit_moves_the_conversation_to_it()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         using var service = new ConversationService(records.Log, new CountingEngine());
         await service.HandleAsync(Invented.Message("m-1"));
 
@@ -96,7 +96,7 @@ public class ConversationServiceTests
     [Fact]
     public async Task An_asset_that_is_not_on_record_is_refused_in_one_line()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         using var service = new ConversationService(records.Log, new CountingEngine());
 
         var refused = await Assert.ThrowsAsync<RecordsException>(() =>
@@ -109,7 +109,7 @@ public class ConversationServiceTests
     [Fact]
     public async Task A_closed_visit_is_spoken_of_for_two_hours_and_then_a_new_one_opens()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         using var service = new ConversationService(records.Log, new CountingEngine());
         await service.HandleAsync(Invented.Message("m-1"));
         var first = (await records.Log.VisitOfAsync("chat", "c-1"))!;
@@ -126,7 +126,7 @@ public class ConversationServiceTests
     [Fact]
     public async Task A_closing_that_was_taken_back_leaves_the_visit_open()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         using var service = new ConversationService(records.Log, new CountingEngine());
         await service.HandleAsync(Invented.Message("m-1"));
         var visit = (await records.Log.VisitOfAsync("chat", "c-1"))!;
@@ -138,3 +138,7 @@ public class ConversationServiceTests
         Assert.Equal("38 after 4", reply.Say.Full);
     }
 }
+
+public sealed class ConversationServiceTestsOnSqlite() : ConversationServiceTests(Store.Sqlite);
+
+public sealed class ConversationServiceTestsOnPostgres() : ConversationServiceTests(Store.Postgres);

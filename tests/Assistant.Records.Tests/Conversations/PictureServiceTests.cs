@@ -6,12 +6,12 @@ using Assistant.Records.Tests.Support;
 
 namespace Assistant.Records.Tests.Conversations;
 
-public class PictureServiceTests
+public abstract class PictureServiceTests(Store store)
 {
     [Fact]
     public async Task A_picture_is_kept_and_noted_in_the_visit_once()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         using var conversations = new ConversationService(records.Log, new CountingEngine());
         using var pictures = new PictureStore(records.Database);
         var service = new PictureService(records.Log, pictures, conversations);
@@ -33,7 +33,7 @@ public class PictureServiceTests
     [Fact]
     public async Task What_is_refused_leaves_no_trace()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         using var conversations = new ConversationService(records.Log, new CountingEngine());
         using var pictures = new PictureStore(records.Database);
         var service = new PictureService(records.Log, pictures, conversations);
@@ -44,3 +44,7 @@ public class PictureServiceTests
         Assert.Null(await records.Log.VisitOfAsync("chat", "c-1"));
     }
 }
+
+public sealed class PictureServiceTestsOnSqlite() : PictureServiceTests(Store.Sqlite);
+
+public sealed class PictureServiceTestsOnPostgres() : PictureServiceTests(Store.Postgres);

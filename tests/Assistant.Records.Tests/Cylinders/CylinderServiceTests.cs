@@ -6,7 +6,7 @@ using Assistant.Trade.Quantities;
 
 namespace Assistant.Records.Tests.Cylinders;
 
-public class CylinderServiceTests
+public abstract class CylinderServiceTests(Store store)
 {
     [Fact]
     public async Task A_use_is_an_event_of_the_visit_and_told_twice_it_counts_once()
@@ -113,9 +113,9 @@ public class CylinderServiceTests
         Assert.Empty(await new CylinderBookReader(records.Database).UsesAsync());
     }
 
-    private static async Task<TemporaryRecords> WithVisitAsync()
+    private async Task<TemporaryRecords> WithVisitAsync()
     {
-        var records = await TemporaryRecords.OpenAsync();
+        var records = await TemporaryRecords.OpenAsync(store);
         await records.Log.AppendAsync(Invented.FirstAppend("v-1"));
         return records;
     }
@@ -126,3 +126,7 @@ public class CylinderServiceTests
     private static CylinderUse Recover(string id, int before, int after) =>
         new(id, "REC-1", CylinderKind.Recovery, EntryPurpose.Recover, "R404A", new(12_000), new(before), new(after), new(22_680), "Robin", Invented.Morning);
 }
+
+public sealed class CylinderServiceTestsOnSqlite() : CylinderServiceTests(Store.Sqlite);
+
+public sealed class CylinderServiceTestsOnPostgres() : CylinderServiceTests(Store.Postgres);

@@ -1,4 +1,3 @@
-using System.Text;
 using Assistant.Dialogue.Visits;
 using Assistant.Records.Chain;
 using Assistant.Records.Conversations;
@@ -7,7 +6,7 @@ using Assistant.Records.Tests.Support;
 
 namespace Assistant.Records.Tests.Erasure;
 
-public class PersonEraserTests
+public abstract class PersonEraserTests(Store store)
 {
     [Fact]
     public async Task The_chain_holds_and_the_others_words_stay()
@@ -24,28 +23,28 @@ public class PersonEraserTests
     }
 
     [Fact]
-    public async Task Nothing_the_person_said_is_left_in_the_file()
+    public async Task Nothing_the_person_said_is_left_in_the_database()
     {
         await using var records = await ConversationOfTwoAsync();
-        Assert.True(FileHolds(records, "Robin") && FileHolds(records, "my number is private"));
+        Assert.True(records.Holds("Robin") && records.Holds("my number is private"));
 
         await new PersonEraser(records.Log).EraseAsync("Robin", "office", Invented.Morning);
 
-        Assert.False(FileHolds(records, "Robin"));
-        Assert.False(FileHolds(records, "my number is private"));
-        Assert.True(FileHolds(records, "glass is clear"));
+        Assert.False(records.Holds("Robin"));
+        Assert.False(records.Holds("my number is private"));
+        Assert.True(records.Holds("glass is clear"));
     }
 
     [Fact]
     public async Task The_address_of_one_who_was_alone_on_the_visit_goes_too()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         using var service = new ConversationService(records.Log, new CountingEngine());
         await service.HandleAsync(Invented.Message("m-1", conversation: "+15550100"));
 
         await new PersonEraser(records.Log).EraseAsync("Robin", "office", Invented.Morning);
 
-        Assert.False(FileHolds(records, "+15550100"));
+        Assert.False(records.Holds("+15550100"));
         Assert.True((await new ChainVerifier(records.Database).VerifyAsync()).Holds);
     }
 
@@ -62,7 +61,7 @@ public class PersonEraserTests
     [Fact]
     public async Task A_visit_in_use_goes_on_after_the_erasure()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         using var service = new ConversationService(records.Log, new CountingEngine());
         await service.HandleAsync(Invented.Message("m-1", person: "Kim"));
         await service.HandleAsync(Invented.Message("m-2", person: "Robin"));
@@ -71,22 +70,16 @@ public class PersonEraserTests
         Assert.Equal("38 after 4", (await service.HandleAsync(Invented.Message("m-3", person: "Kim"))).Say.Full);
     }
 
-    private static async Task<TemporaryRecords> ConversationOfTwoAsync()
+    private async Task<TemporaryRecords> ConversationOfTwoAsync()
     {
-        var records = await TemporaryRecords.OpenAsync();
+        var records = await TemporaryRecords.OpenAsync(store);
         using var service = new ConversationService(records.Log, new CountingEngine());
         await service.HandleAsync(Invented.Message("m-1", "my number is private", "+15550100"), outbox: true);
         await service.HandleAsync(Invented.Message("m-2", "glass is clear", "+15550100", person: "Kim"));
         return records;
     }
-
-    private static bool FileHolds(TemporaryRecords records, string text) =>
-        Directory.EnumerateFiles(Path.GetDirectoryName(records.Path)!)
-            .Any(file =>
-            {
-                using var stream = new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
-                using var memory = new MemoryStream();
-                stream.CopyTo(memory);
-                return memory.ToArray().AsSpan().IndexOf(Encoding.UTF8.GetBytes(text)) >= 0;
-            });
 }
+
+public sealed class PersonEraserTestsOnSqlite() : PersonEraserTests(Store.Sqlite);
+
+public sealed class PersonEraserTestsOnPostgres() : PersonEraserTests(Store.Postgres);

@@ -10,7 +10,7 @@ using Assistant.Records.Tests.Support;
 
 namespace Assistant.Records.Tests.Exchange;
 
-public sealed class VisitExchangeTests : IAsyncLifetime
+public abstract class VisitExchangeTests(Store store) : IAsyncLifetime
 {
     private readonly string folder = Directory.CreateTempSubdirectory("coldwalk-").FullName;
     private TemporaryRecords here = null!;
@@ -20,7 +20,7 @@ public sealed class VisitExchangeTests : IAsyncLifetime
 
     public async Task InitializeAsync()
     {
-        (here, there) = (await TemporaryRecords.OpenAsync(), await TemporaryRecords.OpenAsync());
+        (here, there) = (await TemporaryRecords.OpenAsync(store), await TemporaryRecords.OpenAsync(store));
         await new AssetStore(here.Database).RecordAsync(AssetFile.Read(await File.ReadAllTextAsync(Repository.PathOf("shared", "demo", "asset.json"))), Invented.Morning);
         using var pictures = new PictureStore(here.Database);
         pictureId = (await pictures.KeepAsync(InventedPictures.Marked(320, 240))).Id;
@@ -134,3 +134,7 @@ public sealed class VisitExchangeTests : IAsyncLifetime
     private static string Hash(string text) =>
         Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(System.Text.Encoding.UTF8.GetBytes(text)));
 }
+
+public sealed class VisitExchangeTestsOnSqlite() : VisitExchangeTests(Store.Sqlite);
+
+public sealed class VisitExchangeTestsOnPostgres() : VisitExchangeTests(Store.Postgres);

@@ -3,7 +3,7 @@ using Assistant.Records.Tests.Support;
 
 namespace Assistant.Records.Tests.Inbox;
 
-public class MessageInboxTests : IAsyncLifetime
+public abstract class MessageInboxTests(Store store) : IAsyncLifetime
 {
     private static readonly DateTimeOffset Morning = new(2026, 7, 14, 9, 0, 0, TimeSpan.Zero);
 
@@ -12,7 +12,7 @@ public class MessageInboxTests : IAsyncLifetime
 
     public async Task InitializeAsync()
     {
-        records = await TemporaryRecords.OpenAsync();
+        records = await TemporaryRecords.OpenAsync(store);
         inbox = new(records.Database);
     }
 
@@ -62,3 +62,7 @@ public class MessageInboxTests : IAsyncLifetime
     private static ReceivedMessage Message(string id, int sent, int received) =>
         new("sms", id, "+15550100", $"words of {id}", Morning.AddSeconds(sent), Morning.AddSeconds(received));
 }
+
+public sealed class MessageInboxTestsOnSqlite() : MessageInboxTests(Store.Sqlite);
+
+public sealed class MessageInboxTestsOnPostgres() : MessageInboxTests(Store.Postgres);

@@ -3,12 +3,12 @@ using Assistant.Records.Tests.Support;
 
 namespace Assistant.Records.Tests.Log;
 
-public class EventLogTests
+public abstract class EventLogTests(Store store)
 {
     [Fact]
     public async Task Events_made_on_an_older_version_are_a_conflict_and_change_nothing()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         await records.Log.AppendAsync(Invented.FirstAppend("v"));
 
         Assert.Equal(new Appended(2), await records.Log.AppendAsync(new("v", 1, [Invented.Heard("first")])));
@@ -19,7 +19,7 @@ public class EventLogTests
     [Fact]
     public async Task Of_many_appends_on_one_version_at_once_exactly_one_is_stored()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         await records.Log.AppendAsync(Invented.FirstAppend("v"));
 
         var results = await Task.WhenAll(Enumerable.Range(0, 50).Select(i => records.Log.AppendAsync(new("v", 1, [Invented.Heard($"{i}")]))));
@@ -31,7 +31,7 @@ public class EventLogTests
     [Fact]
     public async Task Appends_that_wait_together_share_a_commit()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
 
         await Task.WhenAll(Enumerable.Range(0, 500).Select(i => records.Log.AppendAsync(Invented.FirstAppend($"v-{i}", $"c-{i}"))));
 
@@ -43,7 +43,7 @@ public class EventLogTests
     [Fact]
     public async Task A_spoilt_append_does_not_take_down_those_that_wait_with_it()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         var good = Enumerable.Range(0, 20).Select(i => records.Log.AppendAsync(Invented.FirstAppend($"v-{i}", $"c-{i}"))).ToList();
         var spoilt = records.Log.AppendAsync(Invented.FirstAppend("spoilt", "c-spoilt", assetId: "no-such-asset"));
         good.AddRange(Enumerable.Range(20, 20).Select(i => records.Log.AppendAsync(Invented.FirstAppend($"v-{i}", $"c-{i}"))));
@@ -52,3 +52,7 @@ public class EventLogTests
         await Assert.ThrowsAnyAsync<Exception>(() => spoilt);
     }
 }
+
+public sealed class EventLogTestsOnSqlite() : EventLogTests(Store.Sqlite);
+
+public sealed class EventLogTestsOnPostgres() : EventLogTests(Store.Postgres);

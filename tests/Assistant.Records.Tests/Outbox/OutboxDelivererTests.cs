@@ -3,7 +3,7 @@ using Assistant.Records.Tests.Support;
 
 namespace Assistant.Records.Tests.Outbox;
 
-public class OutboxDelivererTests : IAsyncLifetime, IReplySender
+public abstract class OutboxDelivererTests(Store store) : IAsyncLifetime, IReplySender
 {
     private static readonly DateTimeOffset Start = new(2026, 7, 14, 9, 0, 0, TimeSpan.Zero);
 
@@ -18,7 +18,7 @@ public class OutboxDelivererTests : IAsyncLifetime, IReplySender
 
     public async Task InitializeAsync()
     {
-        records = await TemporaryRecords.OpenAsync();
+        records = await TemporaryRecords.OpenAsync(store);
         outbox = new(records.Database);
         deliverer = new(outbox, this, new() { FirstWait = TimeSpan.FromSeconds(10), Attempts = 3 }, clock);
     }
@@ -159,3 +159,7 @@ public class OutboxDelivererTests : IAsyncLifetime, IReplySender
         public override DateTimeOffset GetUtcNow() => Now;
     }
 }
+
+public sealed class OutboxDelivererTestsOnSqlite() : OutboxDelivererTests(Store.Sqlite);
+
+public sealed class OutboxDelivererTestsOnPostgres() : OutboxDelivererTests(Store.Postgres);

@@ -4,12 +4,12 @@ using Assistant.Records.Tests.Support;
 
 namespace Assistant.Records.Tests.Outbox;
 
-public class ReplyOutboxTests
+public abstract class ReplyOutboxTests(Store store)
 {
     [Fact]
     public async Task A_reply_waits_until_it_is_delivered_and_a_repeated_message_adds_none()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         using var service = new ConversationService(records.Log, new CountingEngine());
         var outbox = new ReplyOutbox(records.Database);
         await service.HandleAsync(Invented.Message("m-1"), outbox: true);
@@ -27,7 +27,7 @@ public class ReplyOutboxTests
     [Fact]
     public async Task A_reply_put_in_twice_under_one_id_waits_once()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         var outbox = new ReplyOutbox(records.Database);
 
         await outbox.AddAsync("sms", "+15550100", "reminder v 2", CountingEngine.Saying("Read the head again."), Invented.Morning);
@@ -36,3 +36,7 @@ public class ReplyOutboxTests
         Assert.Single(await outbox.DueAsync("sms", Invented.Morning));
     }
 }
+
+public sealed class ReplyOutboxTestsOnSqlite() : ReplyOutboxTests(Store.Sqlite);
+
+public sealed class ReplyOutboxTestsOnPostgres() : ReplyOutboxTests(Store.Postgres);

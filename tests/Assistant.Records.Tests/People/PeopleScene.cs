@@ -14,7 +14,7 @@ internal sealed class PeopleScene : IAsyncDisposable
     {
         Records = records;
         var chance = new Random(7);
-        People = new(records.Log, SigningKey.Open(Path.GetDirectoryName(records.Path)!), Clock, chance.Next);
+        People = new(records.Log, SigningKey.Open(records.Folder), Clock, chance.Next);
         Conversations = new(records.Log, new CountingEngine());
     }
 
@@ -26,7 +26,7 @@ internal sealed class PeopleScene : IAsyncDisposable
 
     public ConversationService Conversations { get; }
 
-    public static async Task<PeopleScene> OpenAsync() => new(await TemporaryRecords.OpenAsync());
+    public static async Task<PeopleScene> OpenAsync(Store store) => new(await TemporaryRecords.OpenAsync(store));
 
     public async Task<Person> AddAsync(string name, PersonRoles roles = PersonRoles.OnSite, string firm = "Invented Cooling") =>
         await People.AddAsync((await People.SetUpAsync(firm)).Id, name, roles);

@@ -2,15 +2,16 @@ using Assistant.Dialogue.Visits;
 using Assistant.Records.Chain;
 using Assistant.Records.People;
 using Assistant.Records.Storage;
+using Assistant.Records.Tests.Support;
 
 namespace Assistant.Records.Tests.People;
 
-public sealed class VisitPeopleTests
+public abstract class VisitPeopleTests(Store store)
 {
     [Fact]
     public async Task Where_no_firm_is_set_up_anyone_may_join_and_nobody_signs_in()
     {
-        await using var scene = await PeopleScene.OpenAsync();
+        await using var scene = await PeopleScene.OpenAsync(store);
         var visit = await scene.OpenVisitAsync();
         var code = await scene.People.Visits.CodeOfAsync(visit, firmId: null);
 
@@ -23,7 +24,7 @@ public sealed class VisitPeopleTests
     [Fact]
     public async Task A_person_with_access_joins_from_another_channel_and_speaks_on_the_same_visit()
     {
-        await using var scene = await PeopleScene.OpenAsync();
+        await using var scene = await PeopleScene.OpenAsync(store);
         var robin = await scene.EnrolAsync("Robin");
         var kim = await scene.AddAsync("Kim", PersonRoles.Helping | PersonRoles.OnSite);
         var visit = await scene.OpenVisitAsync();
@@ -43,7 +44,7 @@ public sealed class VisitPeopleTests
     [Fact]
     public async Task Joined_again_only_a_new_role_is_noted_and_a_role_one_may_not_have_is_refused()
     {
-        await using var scene = await PeopleScene.OpenAsync();
+        await using var scene = await PeopleScene.OpenAsync(store);
         var robin = await scene.AddAsync("Robin", PersonRoles.OnSite | PersonRoles.Helping);
         var visit = await scene.OpenVisitAsync();
 
@@ -58,7 +59,7 @@ public sealed class VisitPeopleTests
     [Fact]
     public async Task A_stranger_a_revoked_person_and_another_firms_may_not_join()
     {
-        await using var scene = await PeopleScene.OpenAsync();
+        await using var scene = await PeopleScene.OpenAsync(store);
         var robin = await scene.EnrolAsync("Robin");
         var foreign = await scene.AddAsync("Sam", firm: "Other Invented Cooling");
         var visit = await scene.OpenVisitAsync();
@@ -76,7 +77,7 @@ public sealed class VisitPeopleTests
     [Fact]
     public async Task A_revoked_person_is_off_every_visit_and_a_new_code_lets_them_in_again()
     {
-        await using var scene = await PeopleScene.OpenAsync();
+        await using var scene = await PeopleScene.OpenAsync(store);
         var robin = await scene.EnrolAsync("Robin");
         var visit = await scene.OpenVisitAsync();
         await scene.People.Visits.JoinAsync(visit, robin, "chat", "c-1");
@@ -93,7 +94,7 @@ public sealed class VisitPeopleTests
     [Fact]
     public async Task A_closed_visit_is_joined_by_no_code_and_its_code_is_free_again()
     {
-        await using var scene = await PeopleScene.OpenAsync();
+        await using var scene = await PeopleScene.OpenAsync(store);
         var robin = await scene.AddAsync("Robin");
         var visit = await scene.OpenVisitAsync();
         var code = await scene.People.Visits.CodeOfAsync(visit, robin.FirmId);
@@ -107,7 +108,7 @@ public sealed class VisitPeopleTests
     [Fact]
     public async Task An_erased_person_is_gone_from_the_file_the_chain_holds_and_their_stop_is_still_honoured()
     {
-        await using var scene = await PeopleScene.OpenAsync();
+        await using var scene = await PeopleScene.OpenAsync(store);
         var robin = await scene.EnrolAsync("Robin", "+15550123");
         var visit = await scene.OpenVisitAsync(person: "Kim");
         await scene.People.Visits.JoinAsync(visit, robin, "sms", "+15550123");
@@ -125,3 +126,7 @@ public sealed class VisitPeopleTests
         Assert.True(verdict.Holds, verdict.Broken?.Why);
     }
 }
+
+public sealed class VisitPeopleTestsOnSqlite() : VisitPeopleTests(Store.Sqlite);
+
+public sealed class VisitPeopleTestsOnPostgres() : VisitPeopleTests(Store.Postgres);

@@ -6,7 +6,7 @@ using Assistant.Records.Tests.Support;
 
 namespace Assistant.Records.Tests.Reminders;
 
-public class CheckInTests
+public abstract class CheckInTests(Store store)
 {
     private static readonly DateTimeOffset Ask = Invented.Morning.AddMinutes(20);
     private static readonly DateTimeOffset Alert = Invented.Morning.AddMinutes(25);
@@ -67,9 +67,9 @@ public class CheckInTests
         Assert.Empty(await reminders.DueAsync(Ask.AddDays(1)));
     }
 
-    private static async Task<TemporaryRecords> OpenAsync()
+    private async Task<TemporaryRecords> OpenAsync()
     {
-        var records = await TemporaryRecords.OpenAsync();
+        var records = await TemporaryRecords.OpenAsync(store);
         await records.Log.AppendAsync(Invented.FirstAppend("v", "c-1"));
         await records.Log.AppendAsync(new("v", 1, [Expected(Ask, replaces: 0)]));
         return records;
@@ -78,3 +78,7 @@ public class CheckInTests
     private static CheckInExpected Expected(DateTimeOffset ask, int replaces) =>
         new(TimeSpan.FromMinutes(20), ask, ask.AddMinutes(5), "Ben", replaces) { At = Invented.Morning, By = "Robin" };
 }
+
+public sealed class CheckInTestsOnSqlite() : CheckInTests(Store.Sqlite);
+
+public sealed class CheckInTestsOnPostgres() : CheckInTests(Store.Postgres);

@@ -4,14 +4,14 @@ using Assistant.Records.Tests.Support;
 
 namespace Assistant.Records.Tests.Reminders;
 
-public class ReminderStoreTests
+public abstract class ReminderStoreTests(Store store)
 {
     private static readonly ReminderSet Weigh = new(Invented.Morning.AddMinutes(20), "read the head again") { At = Invented.Morning, By = "Robin" };
 
     [Fact]
     public async Task A_reminder_is_due_from_its_time_on_until_it_was_given_once()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         await records.Log.AppendAsync(Invented.FirstAppend("v", "c-1"));
         await records.Log.AppendAsync(new("v", 1, [Weigh]));
         var reminders = new ReminderStore(records.Database);
@@ -28,7 +28,7 @@ public class ReminderStoreTests
     [Fact]
     public async Task A_reminder_that_was_withdrawn_never_falls_due()
     {
-        await using var records = await TemporaryRecords.OpenAsync();
+        await using var records = await TemporaryRecords.OpenAsync(store);
         await records.Log.AppendAsync(Invented.FirstAppend("v"));
         await records.Log.AppendAsync(new("v", 1, [Weigh]));
         await records.Log.AppendAsync(new("v", 2, [new EventWithdrawn(2) { At = Invented.Morning, By = "Robin" }]));
@@ -36,3 +36,7 @@ public class ReminderStoreTests
         Assert.Empty(await new ReminderStore(records.Database).DueAsync(Invented.Morning.AddDays(1)));
     }
 }
+
+public sealed class ReminderStoreTestsOnSqlite() : ReminderStoreTests(Store.Sqlite);
+
+public sealed class ReminderStoreTestsOnPostgres() : ReminderStoreTests(Store.Postgres);

@@ -10,4 +10,7 @@ public sealed class ReminderRow
     public required DateTimeOffset Due { get; init; }
 
     public DateTimeOffset? DoneAt { get; set; }
+
+    /// <summary>The asking it was given in answer to, or null: asked again under the same name, it is given again.</summary>
+    public string? GivenTo { get; set; }
 }

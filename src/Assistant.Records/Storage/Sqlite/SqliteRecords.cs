@@ -46,6 +46,8 @@ public sealed class SqliteRecords(string path, bool readOnly = false, params IIn
 
     public bool IsAlreadyThere(Exception failure) => SqliteFaults.IsAlreadyThere(failure);
 
+    public bool IsLostRace(Exception failure) => failure is DbUpdateConcurrencyException || IsAlreadyThere(failure);
+
     public async Task ScrubAsync(CancellationToken cancellation = default)
     {
         await using var context = NewContext();
