@@ -16,7 +16,7 @@ public enum HeardKind
 /// <summary>An utterance as it was heard.</summary>
 /// <param name="Words">The words of the grammar that fit best; also where the gate kept them out, for measures; null where nothing fits.</param>
 /// <param name="Fit">How much worse the words fit than free speech sounds do, per 10 ms frame: 0 is as good, lower is worse.</param>
-/// <param name="Margin">How much better than the best of the other side, per frame, where two sides were compared; otherwise null.</param>
+/// <param name="Margin">How much better than the best of the other side, per frame, where two sides were compared; 0 where the other side came to nothing; otherwise null.</param>
 public sealed record Heard(HeardKind Kind, string? Words, double Fit, double? Margin = null)
 {
     public static Heard Nothing { get; } = new(HeardKind.Noise, null, double.NegativeInfinity);

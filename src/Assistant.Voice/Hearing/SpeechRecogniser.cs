@@ -80,8 +80,11 @@ public sealed class SpeechRecogniser : IDisposable
         return new(fit >= thresholds.LeastFit ? HeardKind.Words : HeardKind.NotForUs, words.Words, fit);
     }
 
+    // Rivals that come to no words at all were lost on the way and not beaten: that is as unclear as a rival that fits as well.
     private double Margin(Decoded best, SpeechGrammar others, PcmAudio sound) =>
-        others.IsEmpty || Decode(others, sound) is not { Words: not null } other ? double.PositiveInfinity : (best.Score - other.Score) / Math.Max(1, best.WordFrames);
+        others.IsEmpty ? double.PositiveInfinity
+        : Decode(others, sound) is { Words: not null } other ? (best.Score - other.Score) / Math.Max(1, best.WordFrames)
+        : 0;
 
     private Decoded Decode(SpeechGrammar grammar, PcmAudio sound)
     {
