@@ -59,7 +59,7 @@ public sealed class SpeechRecogniser : IDisposable
             }
 
             var free = decoder.Decode(Background, sound);
-            var best = Decode(grammar, sound);
+            var best = Decode(grammar, sound, Beams.Usual);
             var heard = Judge(best, free);
             return heard.Accepted is { } words && rivals?.Invoke(words) is { } others ? heard with { Margin = Margin(best, others, sound) } : heard;
         }
@@ -83,14 +83,14 @@ public sealed class SpeechRecogniser : IDisposable
     // Rivals that come to no words at all were lost on the way and not beaten: that is as unclear as a rival that fits as well.
     private double Margin(Decoded best, SpeechGrammar others, PcmAudio sound) =>
         others.IsEmpty ? double.PositiveInfinity
-        : Decode(others, sound) is { Words: not null } other ? (best.Score - other.Score) / Math.Max(1, best.WordFrames)
+        : Decode(others, sound, Beams.Wide) is { Words: not null } other ? (best.Score - other.Score) / Math.Max(1, best.WordFrames)
         : 0;
 
-    private Decoded Decode(SpeechGrammar grammar, PcmAudio sound)
+    private Decoded Decode(SpeechGrammar grammar, PcmAudio sound, Beams beams)
     {
         if (known.Add(grammar.Name))
         {
-            decoder.SetGrammar(grammar.Name, grammar.Jsgf);
+            decoder.SetGrammar(grammar.Name, grammar.Jsgf, beams);
         }
 
         var decoded = decoder.Decode(grammar.Name, sound);

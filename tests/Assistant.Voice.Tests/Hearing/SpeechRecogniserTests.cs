@@ -48,6 +48,18 @@ public sealed class SpeechRecogniserTests(HearingParts hearing)
         Assert.Null(hearing.Parts.Recogniser.Hear(FanNoise.Behind(Voice.Say(said), 20, 5), Suction).Accepted);
 
     [Fact]
+    public void Words_told_from_others_have_a_margin_and_others_that_come_to_nothing_leave_it_unclear()
+    {
+        var confirm = hearing.Parts.Grammars.Confirm;
+        var correct = FanNoise.Behind(Voice.Say("correct"), double.PositiveInfinity, 1);
+        // Nobody can say so many words in so short a sound: no way through them ends.
+        var endless = QuestionGrammars.Just(string.Join(' ', Enumerable.Repeat("one hundred seventeen", 20)));
+
+        Assert.InRange(hearing.Parts.Recogniser.Hear(correct, confirm, _ => confirm.Only("reject")).Margin!.Value, 2, 1000);
+        Assert.Equal(0, hearing.Parts.Recogniser.Hear(correct, confirm, _ => endless).Margin);
+    }
+
+    [Fact]
     public void A_sound_too_short_or_too_faint_is_noise()
     {
         Assert.Equal(HeardKind.Noise, hearing.Parts.Recogniser.Hear(FanNoise.Alone(0.1, 3000, 1), Suction).Kind);

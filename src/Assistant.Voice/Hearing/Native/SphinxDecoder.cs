@@ -44,9 +44,14 @@ internal sealed class SphinxDecoder : SafeHandleZeroOrMinusOneIsInvalid
         }
     }
 
+    /// <param name="beams">How far below the best path another may fall before it is given up; a search keeps those it was made with.</param>
     /// <exception cref="InvalidDataException">The grammar is broken or has a word without a pronunciation.</exception>
-    public void SetGrammar(string name, string grammar)
+    public void SetGrammar(string name, string grammar, Beams beams)
     {
+        var options = SphinxLibrary.OptionsOf(handle);
+        SphinxLibrary.SetOption(options, "-beam", beams.State);
+        SphinxLibrary.SetOption(options, "-pbeam", beams.State);
+        SphinxLibrary.SetOption(options, "-wbeam", beams.Word);
         if (SphinxLibrary.SetGrammar(handle, name, grammar) != 0)
         {
             throw new InvalidDataException($"the recogniser does not take the grammar '{name}'");
@@ -97,6 +102,16 @@ internal sealed class SphinxDecoder : SafeHandleZeroOrMinusOneIsInvalid
 
         return segments;
     }
+}
+
+/// <summary>The likelihood, against the best path's, below which a search gives up a path: within words, and at their ends.</summary>
+internal readonly record struct Beams(double State, double Word)
+{
+    /// <summary>The decoder's own defaults.</summary>
+    public static readonly Beams Usual = new(1e-48, 7e-29);
+
+    /// <summary>For words the sound may not fit at all: they are followed to the end, to tell by how much.</summary>
+    public static readonly Beams Wide = new(1e-200, 1e-200);
 }
 
 /// <summary>What a search made of an utterance.</summary>

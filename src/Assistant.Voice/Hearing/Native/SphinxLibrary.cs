@@ -23,6 +23,12 @@ internal static unsafe partial class SphinxLibrary
     [LibraryImport(PocketSphinx, EntryPoint = "ps_free")]
     public static partial int Free(nint decoder);
 
+    [LibraryImport(PocketSphinx, EntryPoint = "ps_get_config")]
+    public static partial nint OptionsOf(nint decoder);
+
+    [LibraryImport(SphinxBase, EntryPoint = "cmd_ln_set_float_r", StringMarshalling = StringMarshalling.Utf8)]
+    public static partial void SetOption(nint options, string name, double value);
+
     [LibraryImport(PocketSphinx, EntryPoint = "ps_set_jsgf_string", StringMarshalling = StringMarshalling.Utf8)]
     public static partial int SetGrammar(nint decoder, string name, string grammar);
 
