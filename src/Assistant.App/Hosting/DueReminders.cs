@@ -1,5 +1,6 @@
 using System.Globalization;
 using Assistant.Dialogue.Replies;
+using Assistant.Dialogue.Visits;
 using Assistant.Records.Reminders;
 
 namespace Assistant.App.Hosting;
@@ -11,12 +12,21 @@ public sealed class DueReminders(CallRoom room)
     private readonly ContactAlert alerts = new(room.Log.Database);
 
     /// <summary>What is said for each, with where the walk stands; marked as given.</summary>
-    public async Task<IReadOnlyList<Reply>> TakeDueAsync(string channel, string conversation, DateTimeOffset now, CancellationToken cancellation)
+    /// <param name="asking">Names the asking, or null. Asked again under its name after an answer that did not arrive, it gets that answer again.</param>
+    public async Task<IReadOnlyList<Reply>> TakeDueAsync(string channel, string conversation, DateTimeOffset now, CancellationToken cancellation, string? asking = null)
     {
         var given = new List<Reply>();
+        if (asking is not null && await room.Log.VisitOfAsync(channel, conversation, cancellation) is { } visit)
+        {
+            foreach (var before in await store.GivenAsync(visit, asking, cancellation))
+            {
+                given.Add(await SayAsync(before, before.IsDone, cancellation));
+            }
+        }
+
         foreach (var due in await store.DueAsync(now, cancellation))
         {
-            if (due.Conversations.Any(c => c.Channel == channel && c.Conversation == conversation) && await GiveAsync(due, now, cancellation) is { } reply)
+            if (due.Conversations.Any(c => c.Channel == channel && c.Conversation == conversation) && await GiveAsync(due, now, asking, cancellation) is { } reply)
             {
                 given.Add(reply);
             }
@@ -30,29 +40,48 @@ public sealed class DueReminders(CallRoom room)
     {
         foreach (var due in (await store.DueAsync(now, cancellation)).Where(d => d.IsAlert(now)))
         {
-            await GiveAsync(due, now, cancellation);
+            await GiveAsync(due, now, null, cancellation);
         }
     }
 
-    private async Task<Reply?> GiveAsync(DueReminder due, DateTimeOffset now, CancellationToken cancellation)
+    private async Task<Reply?> GiveAsync(DueReminder due, DateTimeOffset now, string? asking, CancellationToken cancellation)
+    {
+        var isAlert = due.IsAlert(now);
+        if (due.CheckIn is { } expected && !isAlert)
+        {
+            return await store.MarkAskedAsync(due.VisitId, expected, asking, cancellation) ? await SayAsync(due, isAlert, cancellation) : null;
+        }
+
+        if (due.CheckIn is not null)
+        {
+            // Put in before it is marked: a crash between the two alerts again, never not at all. The outbox takes the same alert once.
+            await alerts.SendAsync(due, await AlertOfAsync(due, due.CheckIn, cancellation), now, cancellation);
+        }
+
+        return await store.MarkDoneAsync(due.VisitId, due.EventNumber, now, asking, cancellation) ? await SayAsync(due, isAlert, cancellation) : null;
+    }
+
+    /// <param name="isAlerted">True where the contact was alerted.</param>
+    private async Task<Reply> SayAsync(DueReminder due, bool isAlerted, CancellationToken cancellation)
     {
         var state = await room.Conversations.StateOfAsync(due.VisitId, cancellation);
-        var stands = room.Now(state);
-        Phrase Say(string key, params ReadOnlySpan<Trade.Rules.ReasonPart> parts) => room.Dialogue.Phrases.Say(key, state.Units, parts);
-        if (due.CheckIn is not { } expected)
+        return room.Now(state) with
         {
-            return await store.MarkDoneAsync(due.VisitId, due.EventNumber, now, cancellation) ? stands with { Say = Say("reminder-due", ("about", due.About)) } : null;
-        }
+            Say = due.CheckIn switch
+            {
+                null => room.Dialogue.Phrases.Say("reminder-due", state.Units, ("about", due.About)),
+                { } expected when isAlerted => room.Dialogue.Phrases.Say("check-in.alerted", state.Units, ("contact", expected.Contact)),
+                _ => room.Dialogue.Phrases.Say("check-in.ask", state.Units),
+            },
+        };
+    }
 
-        if (!due.IsAlert(now))
-        {
-            return await store.MarkAskedAsync(due.VisitId, expected, cancellation) ? stands with { Say = Say("check-in.ask") } : null;
-        }
-
-        // Put in before it is marked: a crash between the two alerts again, never not at all. The outbox takes the same alert once.
+    private async Task<Reply> AlertOfAsync(DueReminder due, CheckInExpected expected, CancellationToken cancellation)
+    {
+        var state = await room.Conversations.StateOfAsync(due.VisitId, cancellation);
         var clock = expected.Ask.ToString("HH:mm", CultureInfo.InvariantCulture);
-        var alert = Say("check-in.alert", ("person", expected.By), ("site", state.Site ?? ""), ("clock", clock), ("place", state.Place ?? ""));
-        await alerts.SendAsync(due, stands with { Say = alert, Ask = null, Choices = [], AskedFact = null }, now, cancellation);
-        return await store.MarkDoneAsync(due.VisitId, due.EventNumber, now, cancellation) ? stands with { Say = Say("check-in.alerted", ("contact", expected.Contact)) } : null;
+        var alert = room.Dialogue.Phrases.Say(
+            "check-in.alert", state.Units, ("person", expected.By), ("site", state.Site ?? ""), ("clock", clock), ("place", state.Place ?? ""));
+        return room.Now(state) with { Say = alert, Ask = null, Choices = [], AskedFact = null };
     }
 }

@@ -13,6 +13,10 @@ public sealed record OpenVisitRequest(string? Id, string? By, string? Site, stri
 /// <param name="Ago">Seconds since it was said, by the phone's own clock.</param>
 public sealed record SayRequest(string? Id, string? By, string? Text, string? Answers, double? Ago);
 
+/// <summary>What has fallen due is asked for.</summary>
+/// <param name="Id">Made on the page, or null: the same id again gets what it got before, in case that did not arrive, and what fell due since.</param>
+public sealed record RemindRequest(string? Id);
+
 /// <summary>What a request may hold; what does not fit is refused with one line that says what would.</summary>
 internal static partial class RequestRules
 {

@@ -71,10 +71,11 @@ internal static class VisitEndpoints
         return await views.AfterAsync(id, visit, reply, cancellation);
     }
 
-    private static async Task<IReadOnlyList<ReplyView>> RemindAsync(string id, CallRoom room, TimeProvider clock, CancellationToken cancellation)
+    private static async Task<IReadOnlyList<ReplyView>> RemindAsync(string id, RemindRequest? request, CallRoom room, TimeProvider clock, CancellationToken cancellation)
     {
         await room.VisitAsync(id, cancellation);
-        return [.. (await room.Reminders.TakeDueAsync(Channel, id, clock.GetUtcNow(), cancellation)).Select(ReplyView.Of)];
+        var asking = request?.Id is { } named ? RequestRules.Id(named) : null;
+        return [.. (await room.Reminders.TakeDueAsync(Channel, id, clock.GetUtcNow(), cancellation, asking)).Select(ReplyView.Of)];
     }
 }
 

@@ -58,7 +58,8 @@ public sealed partial class TextDesk(EventLog log, ConversationService conversat
     /// <summary>Handles the one that was sent first; false where none waits.</summary>
     public async Task<bool> HandleNextAsync(CancellationToken cancellation = default)
     {
-        if (await inbox.NextAsync(TextSettings.Channel, GatewaySecond, cancellation) is not { } received)
+        await using var taken = await inbox.TakeNextAsync(TextSettings.Channel, GatewaySecond, cancellation);
+        if (taken is not { Message: var received })
         {
             return false;
         }
@@ -78,7 +79,7 @@ public sealed partial class TextDesk(EventLog log, ConversationService conversat
             }
         }
 
-        await inbox.HandledAsync(TextSettings.Channel, received.MessageId, clock.GetUtcNow(), cancellation);
+        await taken.HandledAsync(clock.GetUtcNow(), cancellation);
         return true;
     }
 

@@ -37,7 +37,7 @@ public sealed class TextReminders(EventLog log, ConversationService conversation
                     new(TextSettings.Channel, phone.Conversation, $"reminder {due.VisitId} {due.EventNumber} {phone.Conversation}", reply, now, new(due.VisitId, state.Version)), cancellation);
             }
 
-            await (due.CheckIn is { } expected ? store.MarkAskedAsync(due.VisitId, expected, cancellation) : store.MarkDoneAsync(due.VisitId, due.EventNumber, now, cancellation));
+            await (due.CheckIn is { } expected ? store.MarkAskedAsync(due.VisitId, expected, cancellation: cancellation) : store.MarkDoneAsync(due.VisitId, due.EventNumber, now, cancellation: cancellation));
         }
     }
 

@@ -54,13 +54,13 @@ public sealed class ConversationService : IDisposable
             var current = await log.CurrentVisitAsync(message.Channel, message.Conversation, cancellation);
             if (seen is not null && current is not null && seen.VisitId != current.VisitId && message.At < current.OpenedAt)
             {
-                current = new(seen.VisitId, DateTimeOffset.MinValue, null);
+                current = new(seen.VisitId, 0, DateTimeOffset.MinValue, null);
             }
 
             using var pass = await gate.EnterAsync(current?.VisitId ?? $"{message.Channel} {message.Conversation}", cancellation);
             var (append, turn) = IsOver(current, message.At)
                 ? await FirstTurnAsync(message, current?.VisitId, outbox, cancellation)
-                : await NextTurnAsync(current!.VisitId, message, outbox, isSeen ? seen ?? new(current.VisitId, 0) : null, cancellation);
+                : await NextTurnAsync(current!, message, outbox, isSeen ? seen ?? new(current!.VisitId, 0) : null, cancellation);
             if (await SettleAsync(append, turn) is { } reply)
             {
                 return reply;
@@ -98,7 +98,8 @@ public sealed class ConversationService : IDisposable
     }
 
     /// <summary>The state of a visit now.</summary>
-    public Task<VisitState> StateOfAsync(string visitId, CancellationToken cancellation = default) => states.GetAsync(visitId, cancellation);
+    public async Task<VisitState> StateOfAsync(string visitId, CancellationToken cancellation = default) =>
+        await states.GetAsync(visitId, await log.VersionOfAsync(visitId, cancellation), cancellation);
 
     public void Dispose() => states.Dispose();
 
@@ -119,9 +120,10 @@ public sealed class ConversationService : IDisposable
     }
 
     /// <param name="seen">What the speaker knew, or null where all there is.</param>
-    private async Task<(Append, Turn)> NextTurnAsync(string visitId, InboundMessage message, bool outbox, SeenVisit? seen, CancellationToken cancellation)
+    private async Task<(Append, Turn)> NextTurnAsync(CurrentVisit current, InboundMessage message, bool outbox, SeenVisit? seen, CancellationToken cancellation)
     {
-        var state = await states.GetAsync(visitId, cancellation);
+        var visitId = current.VisitId;
+        var state = await states.GetAsync(visitId, current.Version, cancellation);
         var turn = seen is null || (seen.VisitId == visitId && seen.Version == state.Version)
             ? engine.Take(state, message)
             : engine.Take(state, await SeenStateAsync(visitId, seen, cancellation), message);

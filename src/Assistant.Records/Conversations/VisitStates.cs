@@ -4,19 +4,24 @@ using Microsoft.Extensions.Caching.Memory;
 
 namespace Assistant.Records.Conversations;
 
-/// <summary>The states of the visits in use, folded once and kept in memory up to a bound; what is not kept is folded again from the log.</summary>
+/// <summary>
+/// The states of the visits in use, folded once and kept in memory up to a bound; what is not kept is folded again from the log, and what
+/// another program added meanwhile is added here.
+/// </summary>
 internal sealed class VisitStates(EventLog log, int kept) : IDisposable
 {
     private readonly MemoryCache cache = new(new MemoryCacheOptions { SizeLimit = kept });
 
-    public async Task<VisitState> GetAsync(string visitId, CancellationToken cancellation)
+    /// <param name="version">The state is this old at the most.</param>
+    public async Task<VisitState> GetAsync(string visitId, int version, CancellationToken cancellation)
     {
-        if (cache.TryGetValue(visitId, out VisitState? state))
+        var state = cache.Get<VisitState>(visitId) ?? VisitState.Empty;
+        if (state.Version > 0 && state.Version >= version)
         {
-            return state!;
+            return state;
         }
 
-        var folded = VisitState.Fold(await log.ReadAsync(visitId, cancellation));
+        var folded = (await log.ReadAsync(visitId, state.Version, cancellation)).Aggregate(state, (before, happened) => before.Apply(happened));
         Keep(visitId, folded, folded.Version);
         return folded;
     }

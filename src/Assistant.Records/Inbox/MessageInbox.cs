@@ -43,25 +43,26 @@ public sealed class MessageInbox(IRecordsDatabase database)
     }
 
     /// <summary>
-    /// Of the messages not handled yet the one that was sent first, or null. Where it is not known whether a reply had reached the sender
-    /// before, the message waits until it is: what it answers hangs on that.
+    /// Takes the message that was sent first of those not handled yet, or null. Nobody else takes it, or one of its conversation sent later,
+    /// until it is handled or given back. Where it is not known whether a reply had reached the sender before, the message waits until it
+    /// is: what it answers hangs on that.
     /// </summary>
     /// <param name="resolution">How finely the gateway tells the time.</param>
-    public Task<ReceivedMessage?> NextAsync(string channel, TimeSpan resolution = default, CancellationToken cancellation = default) => database.UseAsync(async context =>
+    public async Task<TakenMessage?> TakeNextAsync(string channel, TimeSpan resolution = default, CancellationToken cancellation = default)
     {
-        var doubtful = await context.Outbox.AsNoTracking()
-            .Where(o => o.Channel == channel && o.TriedAt != null && o.DeliveredAt == null && o.GaveUpAt == null)
-            .Select(o => new { o.Conversation, o.TriedAt }).ToListAsync(cancellation);
-        var waiting = await context.Inbox.AsNoTracking().Where(i => i.Channel == channel && i.HandledAt == null)
-            .OrderBy(i => i.SentAt).ThenBy(i => i.Id).Take(doubtful.Count == 0 ? 1 : MostLooked)
-            .Select(i => new ReceivedMessage(i.Channel, i.MessageId, i.Conversation, i.Text, i.SentAt, i.ReceivedAt)).ToListAsync(cancellation);
-        return waiting.Find(m => !doubtful.Exists(d => d.Conversation == m.Conversation && d.TriedAt <= m.SentAt + resolution));
-    });
-
-    /// <summary>The message is handled: its words go.</summary>
-    public Task HandledAsync(string channel, string messageId, DateTimeOffset at, CancellationToken cancellation = default) => database.UseAsync(context =>
-        context.Inbox.Where(i => i.Channel == channel && i.MessageId == messageId)
-            .ExecuteUpdateAsync(set => set.SetProperty(i => i.HandledAt, at).SetProperty(i => i.Text, ""), cancellation));
+        var first = await database.UseAsync(async context =>
+        {
+            var doubtful = await context.Outbox.AsNoTracking()
+                .Where(o => o.Channel == channel && o.TriedAt != null && o.DeliveredAt == null && o.GaveUpAt == null)
+                .Select(o => new { o.Conversation, o.TriedAt }).ToListAsync(cancellation);
+            var waiting = await context.Inbox.AsNoTracking().Where(i => i.Channel == channel && i.HandledAt == null)
+                .OrderBy(i => i.SentAt).ThenBy(i => i.Id).Take(MostLooked).Select(i => new { i.Id, i.Conversation, i.SentAt }).ToListAsync(cancellation);
+            return waiting.DistinctBy(m => m.Conversation)
+                .Where(m => !doubtful.Exists(d => d.Conversation == m.Conversation && d.TriedAt <= m.SentAt + resolution))
+                .Select(m => m.Id).ToList();
+        });
+        return first.Count == 0 ? null : await TakenMessage.TakeAsync(database, first, cancellation);
+    }
 
     /// <summary>Forgets the handled messages received before that time: nothing brings those again.</summary>
     public Task<int> ForgetAsync(DateTimeOffset before, CancellationToken cancellation = default) => database.UseAsync(context =>
@@ -70,7 +71,3 @@ public sealed class MessageInbox(IRecordsDatabase database)
     private static string DigestOf(ReceivedMessage message) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(
         string.Create(CultureInfo.InvariantCulture, $"{message.Conversation}\n{message.SentAt.ToUnixTimeSeconds()}\n{message.Text}"))));
 }
-
-/// <summary>A message as a gateway brought it.</summary>
-/// <param name="SentAt">When it was sent, by the gateway's time.</param>
-public sealed record ReceivedMessage(string Channel, string MessageId, string Conversation, string Text, DateTimeOffset SentAt, DateTimeOffset ReceivedAt);

@@ -11,6 +11,10 @@ namespace Assistant.Records.Log;
 public sealed class EventLog : IAsyncDisposable
 {
     private readonly LogWriter writer;
+    private readonly CancellationTokenSource closing = new();
+    private readonly Lock watching = new();
+    private EventHandler<VisitGrew>? watchers;
+    private Task listening = Task.CompletedTask;
 
     private EventLog(IRecordsDatabase database)
     {
@@ -22,8 +26,33 @@ public sealed class EventLog : IAsyncDisposable
 
     public LogStatistics Statistics => writer.Statistics;
 
-    /// <summary>Told of each visit whose log grew through this program, once it is on the disk. A handler must be quick and must not throw.</summary>
-    public event EventHandler<VisitGrew>? Grew;
+    /// <summary>
+    /// Told of each visit whose log grew, once it is on the disk: through this program at once, through another one where the database tells
+    /// of it. A handler must be quick and must not throw.
+    /// </summary>
+    public event EventHandler<VisitGrew>? Grew
+    {
+        add
+        {
+            lock (watching)
+            {
+                if (watchers is null && listening.IsCompleted && !closing.IsCancellationRequested)
+                {
+                    listening = Task.Run(() => Database.ListenAsync(Tell, closing.Token));
+                }
+
+                watchers += value;
+            }
+        }
+
+        remove
+        {
+            lock (watching)
+            {
+                watchers -= value;
+            }
+        }
+    }
 
     /// <summary>Opens the database, brings it up to date and starts the writer.</summary>
     /// <exception cref="RecordsException">The database can not be used; the message says why.</exception>
@@ -42,18 +71,19 @@ public sealed class EventLog : IAsyncDisposable
         var result = await writer.AppendAsync(append);
         if (result is Appended appended)
         {
-            Grew?.Invoke(this, new(append.VisitId, appended.Version));
+            Tell(new(append.VisitId, appended.Version));
         }
 
         return result;
     }
 
     /// <summary>The events of a visit in order, numbered; empty where there is no such visit.</summary>
+    /// <param name="after">Only those behind this number.</param>
     /// <exception cref="RecordsException">The records can not be read, or a later release wrote an event this one does not know.</exception>
-    public Task<ImmutableArray<VisitEvent>> ReadAsync(string visitId, CancellationToken cancellation = default) => Database.UseAsync(
+    public Task<ImmutableArray<VisitEvent>> ReadAsync(string visitId, int after, CancellationToken cancellation = default) => Database.UseAsync(
         async context =>
         {
-            var rows = await context.Events.AsNoTracking().Where(e => e.VisitId == visitId).OrderBy(e => e.Number).ToListAsync(cancellation);
+            var rows = await context.Events.AsNoTracking().Where(e => e.VisitId == visitId && e.Number > after).OrderBy(e => e.Number).ToListAsync(cancellation);
             try
             {
                 return rows.Select(row => EventJson.Read(row.Kind, row.Body, row.Personal, row.Number)).ToImmutableArray();
@@ -64,6 +94,14 @@ public sealed class EventLog : IAsyncDisposable
             }
         });
 
+    /// <summary>All events of a visit in order, numbered; empty where there is no such visit.</summary>
+    /// <exception cref="RecordsException">The records can not be read, or a later release wrote an event this one does not know.</exception>
+    public Task<ImmutableArray<VisitEvent>> ReadAsync(string visitId, CancellationToken cancellation = default) => ReadAsync(visitId, 0, cancellation);
+
+    /// <summary>The number of the visit's last event; 0 where there is no such visit.</summary>
+    internal Task<int> VersionOfAsync(string visitId, CancellationToken cancellation) => Database.UseAsync(
+        context => context.Visits.AsNoTracking().Where(v => v.Id == visitId).Select(v => v.Version).FirstOrDefaultAsync(cancellation));
+
     /// <summary>The visit a conversation is on now, or null.</summary>
     public async Task<string?> VisitOfAsync(string channel, string conversation, CancellationToken cancellation = default) =>
         (await CurrentVisitAsync(channel, conversation, cancellation))?.VisitId;
@@ -72,7 +110,7 @@ public sealed class EventLog : IAsyncDisposable
     internal Task<CurrentVisit?> CurrentVisitAsync(string channel, string conversation, CancellationToken cancellation) => Database.UseAsync(
         context => context.Conversations.AsNoTracking()
             .Where(c => c.Channel == channel && c.Conversation == conversation)
-            .Join(context.Visits, c => c.VisitId, v => v.Id, (c, v) => new CurrentVisit(v.Id, v.OpenedAt, v.ClosedAt))
+            .Join(context.Visits, c => c.VisitId, v => v.Id, (c, v) => new CurrentVisit(v.Id, v.Version, v.OpenedAt, v.ClosedAt))
             .FirstOrDefaultAsync(cancellation));
 
     /// <summary>The reply a message got, or null where it was never applied.</summary>
@@ -86,5 +124,13 @@ public sealed class EventLog : IAsyncDisposable
             return stored is null ? null : JsonSerializer.Deserialize<Reply>(stored, EventJson.Options);
         });
 
-    public ValueTask DisposeAsync() => writer.DisposeAsync();
+    public async ValueTask DisposeAsync()
+    {
+        await closing.CancelAsync();
+        await writer.DisposeAsync();
+        await listening.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+        closing.Dispose();
+    }
+
+    private void Tell(VisitGrew grew) => watchers?.Invoke(this, grew);
 }

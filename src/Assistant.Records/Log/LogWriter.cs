@@ -98,6 +98,8 @@ internal sealed class LogWriter : IAsyncDisposable
         }
 
         await context.SaveChangesAsync();
+        await context.TellAsync(
+            [.. batch.Zip(results).Where(b => b.Second is Appended).Select(b => new VisitGrew(b.First.Append.VisitId, ((Appended)b.Second).Version))]);
         await transaction.CommitAsync();
         return results;
     }

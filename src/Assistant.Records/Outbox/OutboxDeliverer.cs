@@ -2,7 +2,7 @@ namespace Assistant.Records.Outbox;
 
 /// <summary>
 /// Delivers what is due, one reply at a time, and tries again with growing waits. That an attempt begins is on the disk before it is
-/// made: after a power cut the reply waits for its delivery report before it is sent once more.
+/// made: after a power cut the reply waits for its delivery report before it is sent once more. Of several programs one makes it.
 /// </summary>
 public sealed class OutboxDeliverer(ReplyOutbox outbox, IReplySender sender, DeliveryOptions options, TimeProvider clock)
 {
@@ -23,12 +23,11 @@ public sealed class OutboxDeliverer(ReplyOutbox outbox, IReplySender sender, Del
     public async Task<bool> DeliverOneAsync(CancellationToken cancellation = default)
     {
         var now = clock.GetUtcNow();
-        if (await outbox.NextAsync(sender.Channel, now, now - options.Doubt, cancellation) is not { } item)
+        if (await outbox.TakeNextAsync(sender.Channel, now, now - options.Doubt, cancellation) is not { } item)
         {
             return false;
         }
 
-        await outbox.BeginAsync(item.Id, now, cancellation);
         switch (await sender.SendAsync(item, cancellation))
         {
             case HandedOver:

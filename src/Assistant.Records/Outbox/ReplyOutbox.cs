@@ -28,16 +28,33 @@ public sealed class ReplyOutbox(IRecordsDatabase database)
     public Task<bool> HasAsync(string channel, string messageId, CancellationToken cancellation = default) =>
         database.UseAsync(context => context.Outbox.AnyAsync(o => o.Channel == channel && o.MessageId == messageId, cancellation));
 
-    /// <summary>The one reply to try next, or null. A conversation's replies go out in their order: one that waits holds up those behind it.</summary>
+    /// <summary>
+    /// Takes the one reply to try next, or null: an attempt begins, and until it is known how it ended nobody else makes one. A
+    /// conversation's replies go out in their order: one that waits holds up those behind it.
+    /// </summary>
     /// <param name="doubtful">An attempt begun before this time, whose end is not known, is made again.</param>
-    public Task<OutboxItem?> NextAsync(string channel, DateTimeOffset now, DateTimeOffset doubtful, CancellationToken cancellation = default) =>
+    public Task<OutboxItem?> TakeNextAsync(string channel, DateTimeOffset now, DateTimeOffset doubtful, CancellationToken cancellation = default) =>
         database.UseAsync(async context =>
         {
-            var rows = await Waiting(context, channel).OrderBy(o => o.Id).Take(MostLooked).ToListAsync(cancellation);
-            return rows.DistinctBy(o => o.Conversation)
-                .Where(o => o.Due <= now && (o.TriedAt is not { } tried || tried <= doubtful))
-                .OrderBy(o => o.Due).ThenBy(o => o.Id)
-                .Select(Item).FirstOrDefault();
+            var waiting = await Waiting(context, channel).OrderBy(o => o.Id).Take(MostLooked)
+                .Select(o => new { o.Id, o.Conversation, o.Due, o.TriedAt }).ToListAsync(cancellation);
+            var first = waiting.DistinctBy(o => o.Conversation).Where(o => o.Due <= now && (o.TriedAt is not { } tried || tried <= doubtful)).Select(o => o.Id).ToList();
+            if (first.Count == 0)
+            {
+                return null;
+            }
+
+            await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
+            if (await context.HoldFirstAsync(first, doubtful, cancellation) is not { } row)
+            {
+                return null;
+            }
+
+            var item = Item(row);
+            (row.TriedAt, row.Attempts) = (now, row.Attempts + 1);
+            await context.SaveChangesAsync(cancellation);
+            await transaction.CommitAsync(cancellation);
+            return item;
         });
 
     /// <summary>Puts a reply in that no message caused, such as a reminder; the same id is put in once.</summary>

@@ -9,6 +9,9 @@ namespace Assistant.Records.Reminders;
 /// <param name="Conversations">Where the visit is being talked about now.</param>
 public sealed record DueReminder(string VisitId, int EventNumber, DateTimeOffset Due, string About, CheckInExpected? CheckIn, ImmutableArray<ConversationAddress> Conversations)
 {
+    /// <summary>True where it was given.</summary>
+    public bool IsDone { get; init; }
+
     /// <summary>True where the question was asked, or could not be, and nobody has said a word since.</summary>
     public bool IsAlert(DateTimeOffset now) => CheckIn is { } expected && (Due >= expected.Alert || now >= expected.Alert);
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Assistant.Dialogue.Visits;
 using Assistant.Records.Log;
 using Assistant.Records.Storage;
+using Assistant.Records.Storage.Rows;
 using Microsoft.EntityFrameworkCore;
 
 namespace Assistant.Records.Reminders;
@@ -10,39 +11,48 @@ namespace Assistant.Records.Reminders;
 public sealed class ReminderStore(IRecordsDatabase database)
 {
     /// <summary>The reminders due by then and not yet given, earliest first.</summary>
-    public Task<ImmutableArray<DueReminder>> DueAsync(DateTimeOffset now, CancellationToken cancellation = default) => database.UseAsync(async context =>
-    {
-        var rows = await context.Reminders.AsNoTracking()
-            .Where(r => r.DoneAt == null && r.Due <= now)
-            .OrderBy(r => r.Due).ThenBy(r => r.VisitId).ThenBy(r => r.EventNumber)
-            .ToListAsync(cancellation);
-        var due = ImmutableArray.CreateBuilder<DueReminder>(rows.Count);
-        foreach (var row in rows)
-        {
-            var set = await context.Events.AsNoTracking().FirstAsync(e => e.VisitId == row.VisitId && e.Number == row.EventNumber, cancellation);
-            var happened = EventJson.Read(set.Kind, set.Body, set.Personal, set.Number);
-            var addresses = await context.Conversations.AsNoTracking().Where(c => c.VisitId == row.VisitId)
-                .Select(c => new ConversationAddress(c.Channel, c.Conversation)).ToListAsync(cancellation);
-            due.Add(new(row.VisitId, row.EventNumber, row.Due, (happened as ReminderSet)?.About ?? "", happened as CheckInExpected, [.. addresses]));
-        }
+    public Task<ImmutableArray<DueReminder>> DueAsync(DateTimeOffset now, CancellationToken cancellation = default) =>
+        ReadAsync(reminders => reminders.Where(r => r.DoneAt == null && r.Due <= now), cancellation);
 
-        return due.ToImmutable();
-    });
+    /// <summary>The reminders of a visit that were given in answer to that asking.</summary>
+    public Task<ImmutableArray<DueReminder>> GivenAsync(string visitId, string asking, CancellationToken cancellation = default) =>
+        ReadAsync(reminders => reminders.Where(r => r.VisitId == visitId && r.GivenTo == asking), cancellation);
 
     /// <summary>Marks a reminder as given.</summary>
+    /// <param name="asking">The asking it was given to, or null: see <see cref="GivenAsync"/>.</param>
     /// <returns>False where another had given it already.</returns>
-    public Task<bool> MarkDoneAsync(string visitId, int eventNumber, DateTimeOffset at, CancellationToken cancellation = default) => database.UseAsync(async context =>
+    public Task<bool> MarkDoneAsync(string visitId, int eventNumber, DateTimeOffset at, string? asking = null, CancellationToken cancellation = default) => database.UseAsync(async context =>
         await context.Reminders
             .Where(r => r.VisitId == visitId && r.EventNumber == eventNumber && r.DoneAt == null)
-            .ExecuteUpdateAsync(set => set.SetProperty(r => r.DoneAt, at), cancellation) == 1);
+            .ExecuteUpdateAsync(set => set.SetProperty(r => r.DoneAt, at).SetProperty(r => r.GivenTo, asking), cancellation) == 1);
 
     /// <summary>The question was asked: the reminder waits for the time at which the contact is alerted.</summary>
     /// <returns>False where another had asked it already.</returns>
-    public Task<bool> MarkAskedAsync(string visitId, CheckInExpected expected, CancellationToken cancellation = default)
+    public Task<bool> MarkAskedAsync(string visitId, CheckInExpected expected, string? asking = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(expected);
         return database.UseAsync(async context => await context.Reminders
             .Where(r => r.VisitId == visitId && r.EventNumber == expected.Number && r.DoneAt == null && r.Due == expected.Ask)
-            .ExecuteUpdateAsync(set => set.SetProperty(r => r.Due, expected.Alert), cancellation) == 1);
+            .ExecuteUpdateAsync(set => set.SetProperty(r => r.Due, expected.Alert).SetProperty(r => r.GivenTo, asking), cancellation) == 1);
     }
+
+    private Task<ImmutableArray<DueReminder>> ReadAsync(Func<IQueryable<ReminderRow>, IQueryable<ReminderRow>> which, CancellationToken cancellation) => database.UseAsync(async context =>
+    {
+        var rows = await which(context.Reminders.AsNoTracking())
+            .Join(context.Events, r => new { r.VisitId, Number = r.EventNumber }, e => new { e.VisitId, e.Number }, (r, e) => new { Reminder = r, Set = e })
+            .OrderBy(r => r.Reminder.Due).ThenBy(r => r.Reminder.VisitId).ThenBy(r => r.Reminder.EventNumber)
+            .ToListAsync(cancellation);
+        var visits = rows.Select(r => r.Reminder.VisitId).Distinct().ToList();
+        var conversations = visits.Count == 0 ? [] : await context.Conversations.AsNoTracking().Where(c => visits.Contains(c.VisitId)).ToListAsync(cancellation);
+        var addresses = conversations.ToLookup(c => c.VisitId, c => new ConversationAddress(c.Channel, c.Conversation));
+        return rows.Select(r =>
+        {
+            var happened = EventJson.Read(r.Set.Kind, r.Set.Body, r.Set.Personal, r.Set.Number);
+            return new DueReminder(
+                r.Reminder.VisitId, r.Reminder.EventNumber, r.Reminder.Due, (happened as ReminderSet)?.About ?? "", happened as CheckInExpected, [.. addresses[r.Reminder.VisitId]])
+            {
+                IsDone = r.Reminder.DoneAt is not null,
+            };
+        }).ToImmutableArray();
+    });
 }

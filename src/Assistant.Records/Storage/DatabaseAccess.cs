@@ -6,10 +6,17 @@ internal static class DatabaseAccess
     /// <exception cref="RecordsException">The database failed; the message says how.</exception>
     public static async Task<TResult> UseAsync<TResult>(this IRecordsDatabase database, Func<RecordsContext, Task<TResult>> work)
     {
+        await using var context = database.NewContext();
+        return await database.ExplainAsync(() => work(context));
+    }
+
+    /// <summary>Work on what is at hand, with failures in words for people.</summary>
+    /// <exception cref="RecordsException">The database failed; the message says how.</exception>
+    public static async Task<TResult> ExplainAsync<TResult>(this IRecordsDatabase database, Func<Task<TResult>> work)
+    {
         try
         {
-            await using var context = database.NewContext();
-            return await work(context);
+            return await work();
         }
         catch (Exception failure) when (failure is not RecordsException && database.Explain(failure) is { } explained)
         {

@@ -1,3 +1,5 @@
+using Assistant.Records.Log;
+
 namespace Assistant.Records.Storage;
 
 /// <summary>The database behind the records: the one place where one make of database differs from another.</summary>
@@ -17,6 +19,9 @@ public interface IRecordsDatabase
 
     /// <summary>True where another wrote first: nothing was stored, and read again and tried again it may be.</summary>
     bool IsLostRace(Exception failure);
+
+    /// <summary>Tells of the visits that other programs on these records wrote to, until it is cancelled; ends at once where the database tells nothing.</summary>
+    Task ListenAsync(Action<VisitGrew> told, CancellationToken cancellation);
 
     /// <summary>Leaves no deleted or overwritten content behind in the tables, as far as the database lets that be done.</summary>
     Task ScrubAsync(CancellationToken cancellation = default);

@@ -1,3 +1,4 @@
+using Assistant.Records.Log;
 using Assistant.Records.Storage.Rows;
 using Microsoft.EntityFrameworkCore;
 
@@ -40,6 +41,23 @@ public class RecordsContext : DbContext
 
     /// <summary>The visits of these ids, held until the transaction ends: nobody else appends to them meanwhile.</summary>
     internal virtual IQueryable<VisitRow> HeldVisits(IReadOnlyList<string> ids) => Visits.Where(v => ids.Contains(v.Id));
+
+    /// <summary>True where several programs write at once: what one works on is then held by a transaction for as long as that takes.</summary>
+    internal virtual bool HasManyWriters => false;
+
+    /// <summary>Of these replies the first that no one else takes just now, held until the transaction ends; null where there is none.</summary>
+    /// <param name="doubtful">An attempt begun after this time is another's, or waits for its report.</param>
+    internal virtual Task<OutboxRow?> HoldFirstAsync(IReadOnlyList<long> outbox, DateTimeOffset doubtful, CancellationToken cancellation) => Outbox
+        .Where(o => outbox.Contains(o.Id) && o.DeliveredAt == null && o.GaveUpAt == null && (o.TriedAt == null || o.TriedAt <= doubtful))
+        .OrderBy(o => o.Due).ThenBy(o => o.Id).FirstOrDefaultAsync(cancellation);
+
+    /// <summary>Of these messages the first that no one else handles just now, held until the transaction ends; null where there is none.</summary>
+    internal virtual Task<InboxRow?> HoldFirstAsync(IReadOnlyList<long> inbox, CancellationToken cancellation) => Inbox
+        .Where(i => inbox.Contains(i.Id) && i.HandledAt == null)
+        .OrderBy(i => i.SentAt).ThenBy(i => i.Id).FirstOrDefaultAsync(cancellation);
+
+    /// <summary>Tells the other programs on these records which visits grew, once the transaction is committed.</summary>
+    internal virtual Task TellAsync(IReadOnlyList<VisitGrew> grown) => Task.CompletedTask;
 
     /// <summary>Until the transaction ends nobody else is past this line under the same name.</summary>
     internal virtual Task HoldAsync(string name, CancellationToken cancellation) => Task.CompletedTask;

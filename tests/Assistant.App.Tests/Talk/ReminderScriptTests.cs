@@ -1,5 +1,6 @@
 using Assistant.App.Hosting;
 using Assistant.App.Talk;
+using Assistant.Channels.Shaping;
 using Assistant.Records.Outbox;
 using Assistant.Records.Reminders;
 using Assistant.Trade.Quantities;
@@ -17,6 +18,21 @@ public class ReminderScriptTests
         Assert.Equal((null, null), (turns[2].In, turns[2].By));
         Assert.StartsWith("Time is up.", turns[2].Say, StringComparison.Ordinal);
         Assert.Equal("refrigerant", turns[2].Asks);
+    }
+
+    [Fact]
+    public async Task Asked_again_under_one_name_after_an_answer_that_did_not_arrive_the_same_is_given_again()
+    {
+        await using var room = await RoomAsync();
+        await RunAsync(room, "ok", "tell me in fifteen minutes");
+        async Task<string[]> AskAsync(string asking) => [.. (await room.Reminders.TakeDueAsync(
+            ReplyShaping.TerminalChannel, "script", ScriptClock.FixedStart.AddHours(1), default, asking)).Select(r => r.Say.Full)];
+
+        var first = await AskAsync("asking-1");
+
+        Assert.StartsWith("Time is up.", Assert.Single(first), StringComparison.Ordinal);
+        Assert.Equal(first, await AskAsync("asking-1"));
+        Assert.Empty(await AskAsync("asking-2"));
     }
 
     [Fact]

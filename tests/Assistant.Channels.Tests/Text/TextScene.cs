@@ -70,9 +70,8 @@ internal sealed class TextScene : IAsyncDisposable
     {
         await Desk.HandleAllAsync();
         var shown = "";
-        foreach (var item in await Outbox.DueAsync(TextSettings.Channel, Clock.Now.AddMinutes(1)))
+        while (await Outbox.TakeNextAsync(TextSettings.Channel, Clock.Now, DateTimeOffset.MinValue) is { } item)
         {
-            await Outbox.BeginAsync(item.Id, Clock.Now);
             await Outbox.HandedOverAsync(item.Id, Clock.Now);
             shown = item.MessageId == message || item.MessageId.StartsWith("stranger", StringComparison.Ordinal) ? new TextShape(Spoken.Book).Of(item.Reply) : shown;
         }

@@ -24,26 +24,26 @@ public abstract class MessageInboxTests(Store store) : IAsyncLifetime
         await inbox.StoreAsync(Message("later", 60, 61));
         await inbox.StoreAsync(Message("earlier", 0, 90));
 
-        Assert.Equal("earlier", (await inbox.NextAsync("sms"))!.MessageId);
-        await inbox.HandledAsync("sms", "earlier", Morning.AddSeconds(91));
-        Assert.Equal("later", (await inbox.NextAsync("sms"))!.MessageId);
+        Assert.Equal("earlier", await HandleAsync());
+        Assert.Equal("later", await HandleAsync());
+        Assert.Null(await HandleAsync());
     }
 
     [Fact]
     public async Task The_same_id_is_stored_once_even_after_it_was_handled()
     {
         Assert.True(await inbox.StoreAsync(Message("m1", 0, 1)));
-        await inbox.HandledAsync("sms", "m1", Morning.AddSeconds(2));
+        await HandleAsync();
 
         Assert.False(await inbox.StoreAsync(Message("m1", 0, 3)));
-        Assert.Null(await inbox.NextAsync("sms"));
+        Assert.Null(await HandleAsync());
     }
 
     [Fact]
     public async Task Handled_words_are_gone_from_the_inbox()
     {
         await inbox.StoreAsync(Message("m1", 0, 1));
-        await inbox.HandledAsync("sms", "m1", Morning.AddSeconds(2));
+        await HandleAsync();
 
         Assert.Equal("", records.Scalar<string>("SELECT text FROM inbox"));
     }
@@ -53,10 +53,29 @@ public abstract class MessageInboxTests(Store store) : IAsyncLifetime
     {
         await inbox.StoreAsync(Message("handled", 0, 1));
         await inbox.StoreAsync(Message("waiting", 5, 6));
-        await inbox.HandledAsync("sms", "handled", Morning.AddSeconds(2));
+        await HandleAsync();
 
         Assert.Equal(1, await inbox.ForgetAsync(Morning.AddDays(1)));
-        Assert.Equal("waiting", (await inbox.NextAsync("sms"))!.MessageId);
+        Assert.Equal("waiting", await HandleAsync());
+    }
+
+    [Fact]
+    public async Task A_message_that_was_taken_and_not_handled_waits_again()
+    {
+        await inbox.StoreAsync(Message("m1", 0, 1));
+        await using (var taken = await inbox.TakeNextAsync("sms"))
+        {
+            Assert.Equal("words of m1", taken!.Message.Text);
+        }
+
+        Assert.Equal("m1", await HandleAsync());
+    }
+
+    private async Task<string?> HandleAsync()
+    {
+        await using var taken = await inbox.TakeNextAsync("sms");
+        await (taken?.HandledAsync(Morning.AddMinutes(2)) ?? Task.CompletedTask);
+        return taken?.Message.MessageId;
     }
 
     private static ReceivedMessage Message(string id, int sent, int received) =>

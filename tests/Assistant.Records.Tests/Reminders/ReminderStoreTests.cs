@@ -26,6 +26,22 @@ public abstract class ReminderStoreTests(Store store)
     }
 
     [Fact]
+    public async Task What_was_given_to_an_asking_is_found_by_its_name_and_by_no_other()
+    {
+        await using var records = await TemporaryRecords.OpenAsync(store);
+        await records.Log.AppendAsync(Invented.FirstAppend("v"));
+        await records.Log.AppendAsync(new("v", 1, [Weigh]));
+        var reminders = new ReminderStore(records.Database);
+
+        Assert.Empty(await reminders.GivenAsync("v", "asking-1"));
+        await reminders.MarkDoneAsync("v", 2, Invented.Morning.AddMinutes(20), "asking-1");
+
+        var given = Assert.Single(await reminders.GivenAsync("v", "asking-1"));
+        Assert.Equal((2, "read the head again", true), (given.EventNumber, given.About, given.IsDone));
+        Assert.Empty(await reminders.GivenAsync("v", "asking-2"));
+    }
+
+    [Fact]
     public async Task A_reminder_that_was_withdrawn_never_falls_due()
     {
         await using var records = await TemporaryRecords.OpenAsync(store);

@@ -26,7 +26,7 @@ export const begin = () => call("/api/start");
 export const open = request => call("/api/visits", json(request));
 export const visit = id => call(at(id));
 export const say = (id, message) => call(`${at(id)}/messages`, json(message));
-export const reminders = id => call(`${at(id)}/reminders`, json({}));
+export const reminders = (id, asking) => call(`${at(id)}/reminders`, json({ id: asking }));
 export const facts = units => call(`/api/facts?units=${units}`);
 export const search = words => call(`/api/search?q=${encodeURIComponent(words)}`);
 export const unit = id => call(`/api/units/${encodeURIComponent(id)}`);

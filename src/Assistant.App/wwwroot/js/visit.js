@@ -17,6 +17,7 @@ export class VisitScreen {
   #entries = [];
   #answered = new Set();
   #away = new Set();
+  #asking = null;
   #log = new Log();
   #pad = new Pad(byId("say"));
   #live = new Live({
@@ -195,8 +196,11 @@ export class VisitScreen {
   async #remind() {
     const id = this.#id;
     if (!id || document.hidden || byId("visit").hidden) return;
-    const due = await api.reminders(id).catch(() => []);
-    if (id === this.#id) due.forEach(reply => this.#log.said({ ...reply, ask: null }));
+    // Asked again under the same name until an answer has arrived: what was given to a lost one is given again.
+    this.#asking ??= newId();
+    const due = await api.reminders(id, this.#asking).catch(() => null);
+    if (due) this.#asking = null;
+    if (due && id === this.#id) due.forEach(reply => this.#log.said({ ...reply, ask: null }));
   }
 
   #waiting(count, line) {

@@ -1,4 +1,5 @@
 using System.Data.Common;
+using Assistant.Records.Log;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Diagnostics;
 using Npgsql;
@@ -13,6 +14,7 @@ public sealed class PostgresRecords : IRecordsDatabase
 
     private readonly string connection;
     private readonly string where;
+    private readonly string sender = Guid.NewGuid().ToString("N");
     private readonly DbContextOptions<PostgresContext> options;
 
     private PostgresRecords(NpgsqlConnectionStringBuilder settings, IInterceptor[] interceptors)
@@ -46,7 +48,7 @@ public sealed class PostgresRecords : IRecordsDatabase
         throw new RecordsException(RecordsFault.Refused, "The store is told as a connection string: Host=...;Database=...;Username=..., or sqlite for the file in the data folder.");
     }
 
-    public RecordsContext NewContext() => new PostgresContext(options);
+    public RecordsContext NewContext() => new PostgresContext(options) { Sender = sender };
 
     public async Task OpenAsync(CancellationToken cancellation = default)
     {
@@ -77,6 +79,8 @@ public sealed class PostgresRecords : IRecordsDatabase
     public bool IsAlreadyThere(Exception failure) => PostgresFaults.IsAlreadyThere(failure);
 
     public bool IsLostRace(Exception failure) => PostgresFaults.IsLostRace(failure);
+
+    public Task ListenAsync(Action<VisitGrew> told, CancellationToken cancellation) => VisitNews.ListenAsync(connection, sender, told, cancellation);
 
     // The rows are gone from the tables; the write-ahead log and backups lose them as they are recycled.
     public async Task ScrubAsync(CancellationToken cancellation = default)

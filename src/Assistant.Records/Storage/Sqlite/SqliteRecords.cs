@@ -1,3 +1,4 @@
+using Assistant.Records.Log;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Diagnostics;
@@ -47,6 +48,8 @@ public sealed class SqliteRecords(string path, bool readOnly = false, params IIn
     public bool IsAlreadyThere(Exception failure) => SqliteFaults.IsAlreadyThere(failure);
 
     public bool IsLostRace(Exception failure) => failure is DbUpdateConcurrencyException || IsAlreadyThere(failure);
+
+    public Task ListenAsync(Action<VisitGrew> told, CancellationToken cancellation) => Task.CompletedTask;
 
     public async Task ScrubAsync(CancellationToken cancellation = default)
     {
