@@ -33,7 +33,7 @@ internal sealed class PostgresCluster : IAsyncDisposable
         return cluster;
     }
 
-    public string ConnectionTo(string database) => $"Host={folder};Database={database};Username=coldwalk;Maximum Pool Size=40";
+    public string ConnectionTo(string database) => $"Host={folder};Database={database};Username=coldwalk;Maximum Pool Size=20";
 
     /// <summary>Starts it, or starts it again after a stop.</summary>
     public async Task StartAsync()

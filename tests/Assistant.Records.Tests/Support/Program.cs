@@ -10,6 +10,7 @@ internal static class Program
     {
         ["append", var path, var run] => Appender.RunAsync(path, run),
         ["make-fixture", var path] => FirstRelease.MakeAsync(path),
-        _ => throw new ArgumentException("append PATH RUN, or make-fixture PATH"),
+        ["group-commit"] => GroupCommit.RunAsync(),
+        _ => throw new ArgumentException("append PATH RUN, make-fixture PATH, or group-commit"),
     };
 }

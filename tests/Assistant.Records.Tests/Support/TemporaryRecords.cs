@@ -60,12 +60,7 @@ internal sealed class TemporaryRecords : IAsyncDisposable
     {
         await Log.DisposeAsync();
         SqliteConnection.ClearAllPools();
-        if (server is not null)
-        {
-            await using var line = new NpgsqlConnection($"{server};Application Name=coldwalk");
-            NpgsqlConnection.ClearPool(line);
-        }
-
+        NpgsqlConnection.ClearAllPools();
         Directory.Delete(Folder, recursive: true);
     }
 
