@@ -37,6 +37,7 @@ internal static class ServeCommand
 
         var exposure = ServeOptions.Read(arguments);
         var text = TextEnvironment.Read();
+        var chat = XmppEnvironment.Read();
         var data = arguments.Records(Data);
         await using var room = await CallRoom.OpenAsync(data, new(), cancellation);
         var people = new PeopleService(room.Log, SigningKey.Open(data.Path), TimeProvider.System);
@@ -45,7 +46,7 @@ internal static class ServeCommand
             throw new CommandFailure("Where others can come, people sign in, and the page serves one firm: set it up with people add NAME --firm FIRM, then people code NAME.");
         }
 
-        await using var app = PageHost.Build(room, people, DemoVisit.Load(), BotEnvironment.Read(), exposure, port, text);
+        await using var app = PageHost.Build(room, people, DemoVisit.Load(), BotEnvironment.Read(), exposure, port, text, chat);
         try
         {
             await app.StartAsync(cancellation);

@@ -21,6 +21,9 @@ public sealed class DataFolder
     /// <summary>Pictures on their way, in pieces.</summary>
     public string Uploads => System.IO.Path.Combine(Path, "uploads");
 
+    /// <summary>Up to where the rooms of the firm's chat were listened to.</summary>
+    public string Rooms => System.IO.Path.Combine(Path, "rooms.json");
+
     /// <summary>Where records are kept when nothing is said: COLDWALK_DATA, or the user's own data folder.</summary>
     public static string Default =>
         Environment.GetEnvironmentVariable("COLDWALK_DATA") is { Length: > 0 } named ? named

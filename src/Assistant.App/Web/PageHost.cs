@@ -3,6 +3,7 @@ using Assistant.App.Hosting;
 using Assistant.Channels;
 using Assistant.Channels.Endpoint;
 using Assistant.Channels.Text;
+using Assistant.Channels.Xmpp;
 using Assistant.Records.People;
 
 namespace Assistant.App.Web;
@@ -16,7 +17,7 @@ internal static class PageHost
     /// <summary>A phone and a few tabs; a runaway client must not take all memory.</summary>
     private const int MostConnections = 200;
 
-    public static WebApplication Build(CallRoom room, PeopleService people, DemoVisit demo, BotSettings bot, Exposure exposure, int port, TextSettings? text = null)
+    public static WebApplication Build(CallRoom room, PeopleService people, DemoVisit demo, BotSettings bot, Exposure exposure, int port, TextSettings? text = null, XmppSettings? chat = null)
     {
         var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.Logging.ClearProviders().AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Warning)
@@ -52,6 +53,11 @@ internal static class PageHost
         if (text is not null)
         {
             builder.Services.AddTextMessages(room, people, text);
+        }
+
+        if (chat is not null)
+        {
+            builder.Services.AddXmpp(chat, room.Data.Rooms, room.Log, room.Conversations, room.Dialogue.Engine, room.Dialogue.Phrases, people);
         }
 
         var app = builder.Build();

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Net.Http.Json;
+using System.Text;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 
@@ -10,6 +11,7 @@ public sealed partial class AppServer : IAsyncLifetime, IDisposable
 {
     private readonly string[] options;
 
+    private readonly StringBuilder errors = new();
     private Process? process;
 
     public AppServer()
@@ -23,14 +25,20 @@ public sealed partial class AppServer : IAsyncLifetime, IDisposable
 
     public string Data { get; }
 
+    /// <summary>What else the program is told by its environment.</summary>
+    internal IReadOnlyDictionary<string, string>? Environment { get; init; }
+
+    /// <summary>What it said on its error stream.</summary>
+    internal string Errors => errors.ToString();
+
     public Uri Address { get; private set; } = new("http://127.0.0.1/");
 
     public HttpClient Client { get; private set; } = new();
 
     public async Task InitializeAsync()
     {
-        process = AppProcess.Start(["serve", "--port", $"{(Address.IsDefaultPort ? 0 : Address.Port)}", "--data", Data, .. options]);
-        process.ErrorDataReceived += (_, _) => { };
+        process = AppProcess.Start(["serve", "--port", $"{(Address.IsDefaultPort ? 0 : Address.Port)}", "--data", Data, .. options], Environment);
+        process.ErrorDataReceived += (_, line) => errors.AppendLine(line.Data);
         process.BeginErrorReadLine();
         using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(60));
         var line = await process.StandardOutput.ReadLineAsync(patience.Token)

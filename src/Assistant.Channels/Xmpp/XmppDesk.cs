@@ -1,0 +1,124 @@
+using System.Text.RegularExpressions;
+using Assistant.Dialogue.Replies;
+using Assistant.Dialogue.Turns;
+using Assistant.Dialogue.Visits;
+using Assistant.Records.Conversations;
+using Assistant.Records.Log;
+using Assistant.Records.Outbox;
+using Assistant.Records.People;
+using Assistant.Records.Storage;
+using Assistant.Trade.Quantities;
+using Assistant.Trade.Rules;
+
+namespace Assistant.Channels.Xmpp;
+
+/// <summary>
+/// Takes what is said in the rooms and what is written directly: finds out who it is by the account, and puts the reply into the outbox
+/// in one commit with what it answers.
+/// </summary>
+internal sealed partial class XmppDesk(EventLog log, ConversationService conversations, ITurnEngine engine, PhraseBook book, PeopleService people, XmppSettings settings, TimeProvider clock, Action<Exception> onFailure) : IXmppTalk
+{
+    private const string Channel = XmppSettings.Channel;
+
+    private readonly ReplyOutbox outbox = new(log.Database);
+
+    public async Task HearAsync(RoomWords words, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        var room = words.Room.ToString();
+        if (!words.IsToUs && !await conversations.IsOnVisitAsync(Channel, room, words.At, cancellation))
+        {
+            return;
+        }
+
+        var said = new Said(words.Id, room, words.At, words.Text);
+        if (await WhoIsAsync(words.Account, words.Nick, cancellation) is { } speaker)
+        {
+            await TakeAsync(said, speaker, cancellation);
+        }
+        else if (words.IsToUs)
+        {
+            await OnceADayAsync(said, words.Account is null ? "" : words.Nick, words.Account is null ? Line("xmpp.hidden") : Line("xmpp.stranger", ("nick", words.Nick), ("self", settings.Self.ToString())), cancellation);
+        }
+    }
+
+    public async Task HearAsync(DirectWords words, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        var account = words.Account.ToString();
+        var said = new Said(words.Id, account, words.At, words.Text);
+        var speaker = await WhoIsAsync(words.Account, words.Account.Local!, cancellation);
+        var result = SpokenCode.Read(words.Text) is { } code ? await people.Enrolment.EnrolAsync(Channel, account, code, cancellation) : null;
+        if (result is Enrolled enrolled)
+        {
+            await SayAsync(said, Line("xmpp.enrolled", ("person", enrolled.Person.Name)), cancellation);
+        }
+        else if (speaker is not null)
+        {
+            await TakeAsync(said, speaker, cancellation);
+        }
+        else
+        {
+            await OnceADayAsync(said, "", Line(result is null ? "xmpp.stranger-direct" : "xmpp.code-refused"), cancellation);
+        }
+    }
+
+    private async Task<Speaker?> WhoIsAsync(Jid? account, string called, CancellationToken cancellation)
+    {
+        var person = account is null ? null : await people.Phones.WhoIsAsync(Channel, account.ToString(), cancellation);
+        return person is not null ? new(person.Name, person)
+            : (await people.FirmsAsync(cancellation)).IsEmpty ? new(called, null)
+            : null;
+    }
+
+    private async Task TakeAsync(Said said, Speaker speaker, CancellationToken cancellation)
+    {
+        try
+        {
+            if (JoinPattern().Match(ShortWords.Plain(said.Text)) is { Success: true } join)
+            {
+                await JoinAsync(said, speaker, join.Groups["code"].Value, cancellation);
+                return;
+            }
+
+            var at = TimeZoneInfo.ConvertTime(said.At, clock.LocalTimeZone);
+            await conversations.HandleAsync(new(said.Id, Channel, said.Conversation, speaker.Name, at, said.Text), outbox: true, cancellation);
+        }
+        catch (Exception failure) when (failure is not (RecordsException or OperationCanceledException))
+        {
+            // One message that can not be taken must not hold up all that come after it. Its sender is told.
+            onFailure(failure);
+            await SayAsync(said, Line("xmpp.failed"), cancellation);
+        }
+    }
+
+    private async Task JoinAsync(Said said, Speaker speaker, string code, CancellationToken cancellation)
+    {
+        if (await people.Visits.JoinByCodeAsync(code, speaker.Person, Channel, said.Conversation, cancellation: cancellation) is not Joined joined)
+        {
+            await SayAsync(said, Line("text.join-refused"), cancellation);
+            return;
+        }
+
+        var state = VisitState.Fold(await log.ReadAsync(joined.VisitId, cancellation));
+        var now = engine.Take(state, new("", "", "", "", state.OpenedAt, "repeat")).Reply;
+        var reply = now with { Say = book.Say("text.joined", state.Units, ("site", state.Site ?? "")), Parts = [], Cautions = [] };
+        await outbox.AddAsync(new(Channel, said.Conversation, said.Id, reply, clock.GetUtcNow(), new(joined.VisitId, state.Version)), cancellation);
+    }
+
+    // One line a day to one whom nobody knows, whatever they say.
+    private Task OnceADayAsync(Said said, string who, Reply line, CancellationToken cancellation) =>
+        outbox.AddAsync(Channel, said.Conversation, $"stranger {said.Conversation} {who} {said.At.UtcDateTime:yyyy-MM-dd}", line, clock.GetUtcNow(), cancellation);
+
+    private Task SayAsync(Said said, Reply line, CancellationToken cancellation) =>
+        outbox.AddAsync(Channel, said.Conversation, said.Id, line, clock.GetUtcNow(), cancellation);
+
+    private Reply Line(string key, params ReadOnlySpan<ReasonPart> parts) => new(book.Say(key, UnitSystem.Us, parts), [], [], null, [], null, [], null, []);
+
+    [GeneratedRegex(@"^(join|visit) (?<code>\d{4,8})$")]
+    private static partial Regex JoinPattern();
+
+    private sealed record Speaker(string Name, Person? Person);
+
+    private sealed record Said(string Id, string Conversation, DateTimeOffset At, string Text);
+}

@@ -1,0 +1,42 @@
+using System.Security.Cryptography;
+using System.Text;
+using Assistant.Channels.Shaping;
+using Assistant.Records.Outbox;
+
+namespace Assistant.Channels.Xmpp;
+
+/// <summary>Delivers replies to rooms and people. Each has an id of its own, the same at every attempt: what a room has already is not posted again.</summary>
+internal sealed class XmppSender(XmppLine line, XmppSettings settings) : IReplySender
+{
+    public string Channel => XmppSettings.Channel;
+
+    public async Task<Sent> SendAsync(OutboxItem item, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(item);
+        if (!Jid.TryParse(item.Conversation, out var to))
+        {
+            return new Records.Outbox.Refused("it is no address");
+        }
+
+        var text = ReplyShaping.TerminalText(item.Reply);
+        if (text.Length == 0)
+        {
+            return new HandedOver();
+        }
+
+        var end = settings.Rooms.Contains(to)
+            ? await line.PostAsync(to, IdOf(item), text, null, cancellation)
+            : await line.WriteAsync(to, IdOf(item), text, cancellation);
+        return end switch
+        {
+            PostEnd.There => new HandedOver(),
+            PostEnd.NotThere => new NotSent("there is no line to the room"),
+            PostEnd.Refused => new NotSent("it was not taken there"),
+            _ => new InDoubt("the line broke before it was there"),
+        };
+    }
+
+    // Numbers begin anew with new records, and a room's memory does not.
+    private static string IdOf(OutboxItem item) =>
+        $"cw-{item.Id}-{Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{item.Conversation}\n{item.MessageId}")).AsSpan(0, 8))}";
+}
