@@ -1,4 +1,7 @@
+using System.Globalization;
 using Assistant.Dialogue.Replies;
+using Assistant.Dialogue.Understanding;
+using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
 using Assistant.Voice.Dialogues;
 using Assistant.Voice.Scoring.Kit;
@@ -7,7 +10,8 @@ namespace Assistant.Voice.Scoring.Scores;
 
 /// <summary>
 /// Whole exchanges: a number or choice is said, read back, and confirmed or refused through the same noise and recogniser, until it
-/// is stored or given up. What was stored is held against what was meant.
+/// is stored or given up. What was stored is held against what was meant. Each voice and noise is written down once it is through
+/// (artifacts/voice/stored.tsv), and a run that was broken off goes on from there; delete the file to begin anew.
 /// </summary>
 internal static class StoredScore
 {
@@ -16,75 +20,98 @@ internal static class StoredScore
     public static void Write(VoiceParts parts)
     {
         Console.WriteLine("## Values stored, through read-back and a spoken yes or no\n");
-        Console.WriteLine("| voice | noise | values | utterances | stored at the first answer | stored | given up | stored wrong | stored unconfirmed | heard wrong, stopped by the read-back | no said | heard as yes | of these taken |");
-        Console.WriteLine("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
-        var total = new Tally();
-        foreach (var voice in SyntheticVoice.ForScoring.Concat(SyntheticVoice.Hard))
+        Console.WriteLine($"| voice | noise | {string.Join(" | ", Tally.Names)} |\n| --- | --- | {string.Join(" | ", Tally.Names.Select(_ => "---"))} |");
+        var file = Path.Combine(Directory.CreateDirectory(Path.Combine(VoiceParts.Root, "artifacts/voice")).FullName, "stored.tsv");
+        var done = File.Exists(file) ? File.ReadAllLines(file).Select(l => l.Split('\t')).ToDictionary(l => (l[0], l[1]), l => Tally.Parse(l[2..])) : [];
+        foreach (var set in new[] { SyntheticVoice.ForScoring, SyntheticVoice.Hard })
         {
-            foreach (var noise in Rooms.All)
+            var total = new Tally();
+            foreach (var (voice, noise) in set.SelectMany(v => Rooms.All.Select(n => (v, n))))
             {
-                var tally = new Tally();
-                var seed = 20_000;
-                foreach (var answer in Phrases.ForScoring.Concat(Phrases.ChoicesForScoring))
+                if (!done.TryGetValue((voice.Name, Rooms.Name(noise)), out var tally))
                 {
-                    Exchange(parts, voice, answer, noise, seed += 10, tally);
+                    tally = Piece(parts, voice, noise);
+                    File.AppendAllText(file, $"{voice.Name}\t{Rooms.Name(noise)}\t{string.Join('\t', tally.Counts)}\n");
                 }
 
                 Console.WriteLine($"| {voice.Name} | {Rooms.Name(noise)} | {tally} |");
                 total.Add(tally);
             }
+
+            Console.WriteLine($"| {(set == SyntheticVoice.Hard ? "the hard set" : "flite and festival")} | all | {total} |");
         }
 
-        Console.WriteLine($"| all | | {total} |\n");
+        Console.WriteLine();
+    }
+
+    private static Tally Piece(VoiceParts parts, SyntheticVoice voice, double noise)
+    {
+        var tally = new Tally();
+        var seed = 20_000;
+        foreach (var answer in Phrases.ForScoring.Concat(Phrases.ChoicesForScoring))
+        {
+            Exchange(parts, voice, answer, noise, seed += 10, tally);
+        }
+
+        return tally;
     }
 
     private static void Exchange(VoiceParts parts, SyntheticVoice voice, SpokenAnswer answer, double noise, int seed, Tally tally)
     {
-        var visit = new OneQuestion(answer.Fact);
+        var visit = new OneQuestion(parts, FactCatalogue.Find(answer.Fact)!);
         var session = new VoiceSession(parts.Recogniser, parts.Dialogue, visit);
-        var meant = answer.Choice ?? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{answer.Value} {answer.Unit}");
+        var meant = answer.Choice ?? string.Create(CultureInfo.InvariantCulture, $"{answer.Value} {answer.Unit}");
         var person = new SyntheticTechnician(new Dictionary<string, string> { [answer.Fact] = answer.Words }, new Dictionary<string, string> { [answer.Fact] = meant });
         session.StartAsync(visit.Asked).GetAwaiter().GetResult();
-        tally.Values++;
+        tally[Count.Values]++;
         var firsts = 0;
-        for (var i = 0; i < MostUtterances && visit.Stored is null; i++)
+        for (var i = 0; i < MostUtterances && visit.Stored is null && !visit.Skipped; i++)
         {
             var before = session.State!;
             firsts += before.Phase is VoicePhase.Answer or VoicePhase.Digits ? 1 : 0;
-            var words = person.Next(before)!;
-            var turn = session.HearAsync(FanNoise.Behind(voice.Say(words), noise, seed + i)).GetAwaiter().GetResult();
-            tally.Utterances++;
+            var turn = session.HearAsync(FanNoise.Behind(voice.Say(person.Next(before)!), noise, seed + i)).GetAwaiter().GetResult();
+            tally[Count.Utterances]++;
             if (before.Phase != VoicePhase.Confirmation)
             {
+                tally[Count.Unconfirmed] += visit.Stored is null ? 0 : 1;
                 continue;
             }
 
-            var isNo = before.Pending!.Text != meant;
-            tally.HeardWrong += isNo ? 1 : 0;
-            tally.Noes += isNo ? 1 : 0;
             var isYes = turn.Heard.Words is { } heard && parts.Grammars.Confirm.MeaningOf(heard) == "accept";
-            tally.NoAsYes += isNo && isYes ? 1 : 0;
-            tally.NoTaken += isNo && turn.Sent is not null ? 1 : 0;
+            if (before.Pending!.Text == meant)
+            {
+                tally[Count.Yes]++;
+                tally[Count.YesTaken] += turn.Sent is not null ? 1 : 0;
+            }
+            else
+            {
+                tally[Count.No]++;
+                tally[Count.NoAsYes] += isYes ? 1 : 0;
+                tally[Count.NoTaken] += turn.Sent is not null ? 1 : 0;
+            }
         }
 
-        tally.GivenUp += visit.Stored is null ? 1 : 0;
-        tally.Stored += visit.Stored is null ? 0 : 1;
-        tally.AtFirst += visit.Stored is not null && firsts == 1 ? 1 : 0;
-        if (visit.Stored is { } stored && stored != meant && stored != "skip")
+        tally[Count.Commands] += visit.Commands;
+        tally[visit.Stored is null ? Count.GivenUp : Count.Stored]++;
+        tally[Count.AtFirst] += visit.Stored is not null && firsts == 1 ? 1 : 0;
+        if (visit.Stored is { } stored && stored != meant)
         {
-            tally.Wrong++;
+            tally[Count.Wrong]++;
             Console.Error.WriteLine($"WRONG: {voice.Name} {Rooms.Name(noise)} {answer.Fact}: {answer.Words} stored as {stored}");
         }
-
-        tally.Unconfirmed += visit.Stored is not null && answer.Choice is null && visit.Stored != "skip" && session.LastPhase != VoicePhase.Confirmation ? 1 : 0;
     }
 
-    /// <summary>A visit that asks one thing and keeps what it is told.</summary>
-    private sealed class OneQuestion(string fact) : IVoiceVisit
+    /// <summary>A visit that asks one thing, keeps the value it is told, and counts commands, which store nothing.</summary>
+    private sealed class OneQuestion(VoiceParts parts, Fact fact) : IVoiceVisit
     {
-        public Reply Asked { get; } = Phrases.Question(fact);
+        public Reply Asked { get; } = Phrases.Question(fact.Name);
 
         public string? Stored { get; private set; }
+
+        public bool Skipped { get; private set; }
+
+        /// <summary>Commands taken; the technician gives none but "skip" after two misses.</summary>
+        public int Commands { get; private set; }
 
         public UnitSystem Units => UnitSystem.Us;
 
@@ -92,43 +119,57 @@ internal static class StoredScore
 
         public Task<Reply> SayAsync(string text, CancellationToken cancellation)
         {
-            Stored = text;
+            var understood = parts.Understander.Understand(text, new UnderstandingContext(fact, Units));
+            var isValue = fact.Choices.Contains(text.Replace(' ', '-')) || understood.Readings.Length + understood.Observations.Length > 0;
+            Stored = isValue ? text : null;
+            Skipped = text == "skip";
+            Commands += isValue || Skipped ? 0 : 1;
             return Task.FromResult(Asked);
         }
     }
 
+    private enum Count
+    {
+        Values, Utterances, AtFirst, Stored, GivenUp, Wrong, Unconfirmed, Commands, Yes, YesTaken, No, NoAsYes, NoTaken,
+    }
+
     private sealed class Tally
     {
-        public int Values { get; set; }
+        private readonly int[] counts = new int[Enum.GetValues<Count>().Length];
 
-        public int Utterances { get; set; }
+        public static IReadOnlyList<string> Names { get; } =
+        [
+            "values", "utterances", "stored at the first answer", "stored", "given up", "stored wrong", "stored unconfirmed", "taken for a command", "yes said", "taken",
+            "no said (read back wrong)", "heard as yes", "of these taken",
+        ];
 
-        public int AtFirst { get; set; }
+        public IEnumerable<int> Counts => counts;
 
-        public int Stored { get; set; }
+        public int this[Count count]
+        {
+            get => counts[(int)count];
+            set => counts[(int)count] = value;
+        }
 
-        public int GivenUp { get; set; }
+        public static Tally Parse(string[] counts)
+        {
+            var tally = new Tally();
+            for (var i = 0; i < counts.Length; i++)
+            {
+                tally.counts[i] = int.Parse(counts[i], CultureInfo.InvariantCulture);
+            }
 
-        public int Wrong { get; set; }
-
-        public int Unconfirmed { get; set; }
-
-        public int HeardWrong { get; set; }
-
-        public int Noes { get; set; }
-
-        public int NoAsYes { get; set; }
-
-        public int NoTaken { get; set; }
+            return tally;
+        }
 
         public void Add(Tally other)
         {
-            (Values, Utterances, AtFirst, Stored) = (Values + other.Values, Utterances + other.Utterances, AtFirst + other.AtFirst, Stored + other.Stored);
-            (GivenUp, Wrong, Unconfirmed, HeardWrong) = (GivenUp + other.GivenUp, Wrong + other.Wrong, Unconfirmed + other.Unconfirmed, HeardWrong + other.HeardWrong);
-            (Noes, NoAsYes, NoTaken) = (Noes + other.Noes, NoAsYes + other.NoAsYes, NoTaken + other.NoTaken);
+            for (var i = 0; i < counts.Length; i++)
+            {
+                counts[i] += other.counts[i];
+            }
         }
 
-        public override string ToString() =>
-            $"{Values} | {Utterances} | {AtFirst} | {Stored} | {GivenUp} | {Wrong} | {Unconfirmed} | {HeardWrong} | {Noes} | {NoAsYes} | {NoTaken}";
+        public override string ToString() => string.Join(" | ", counts);
     }
 }
