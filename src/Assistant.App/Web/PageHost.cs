@@ -1,5 +1,6 @@
 using Assistant.App.Demo;
 using Assistant.App.Hosting;
+using Assistant.App.Web.Voice;
 using Assistant.Channels;
 using Assistant.Channels.Endpoint;
 using Assistant.Channels.Text;
@@ -46,6 +47,7 @@ internal static class PageHost
         builder.Services.AddSignIn();
         builder.Services.AddSingleton<VisitDesk>();
         builder.Services.AddSingleton<VisitViews>();
+        builder.Services.AddSingleton<VoiceDesk>();
         builder.Services.AddHostedService<AlertWatch>();
         builder.Services.AddSingleton(_ => new VisitFeed(room.Log));
         builder.Services.AddSingleton(services => new PictureUploads(room.Data.Uploads, services.GetRequiredService<TimeProvider>().GetUtcNow()));
@@ -80,6 +82,7 @@ internal static class PageHost
         app.MapPictures();
         app.MapReports();
         app.MapReportLinks();
+        app.MapVoice();
         app.MapTables();
         app.MapUnits();
         app.MapSharing();

@@ -10,10 +10,10 @@ public sealed class Endpointer(EndpointerSettings settings)
 {
     private readonly List<short> kept = [];
     private readonly Queue<double> levels = new();
+    private readonly List<double> spoken = [];
     private short previous;
     private int loudFrames;
     private int quietFrames;
-    private int speechFrames;
     private int pending;
     private bool speaking;
 
@@ -48,7 +48,7 @@ public sealed class Endpointer(EndpointerSettings settings)
     private PcmAudio? Frame()
     {
         var level = Level();
-        var floor = levels.Count == 0 ? level : levels.Order().ElementAt(levels.Count / 5);
+        var threshold = Threshold(level);
         if (!speaking || levels.Count < settings.FloorFrames)
         {
             levels.Enqueue(level);
@@ -58,17 +58,16 @@ public sealed class Endpointer(EndpointerSettings settings)
             }
         }
 
-        var loud = level > Math.Max(floor + settings.OverNoise, settings.LeastLevel);
+        var loud = level > threshold;
+        spoken.Add(level);
         (loudFrames, quietFrames) = loud ? (loudFrames + 1, 0) : (0, quietFrames + 1);
         if (!speaking)
         {
             speaking = loudFrames >= settings.StartFrames;
-            speechFrames = loudFrames;
             Forget();
             return null;
         }
 
-        speechFrames += loud ? 1 : 0;
         if (loudFrames >= settings.NewNoiseFrames)
         {
             // Speech has gaps; a sound without one is a fan that has come on, and from here on it is the noise.
@@ -93,10 +92,18 @@ public sealed class Endpointer(EndpointerSettings settings)
         return 10 * Math.Log10((sum / FrameSamples) + 1);
     }
 
+    private double Threshold(double level)
+    {
+        var floor = levels.Count == 0 ? level : levels.Order().ElementAt(levels.Count / 5);
+        return Math.Max(floor + settings.OverNoise, settings.LeastLevel);
+    }
+
+    // Measured again at its end: with a microphone just opened the noise is only known by then, and a fan's first second is no speech.
     private PcmAudio? Cut()
     {
         var utterance = new PcmAudio([.. kept], settings.Rate);
-        var isSpeech = speechFrames >= settings.LeastSpeechFrames;
+        var threshold = Threshold(double.MaxValue);
+        var isSpeech = spoken.Count(level => level > threshold) >= settings.LeastSpeechFrames;
         Drop();
         return isSpeech ? utterance : null;
     }
@@ -104,7 +111,8 @@ public sealed class Endpointer(EndpointerSettings settings)
     private void Drop()
     {
         kept.Clear();
-        (speaking, loudFrames, quietFrames, speechFrames) = (false, 0, 0, 0);
+        spoken.Clear();
+        (speaking, loudFrames, quietFrames) = (false, 0, 0);
     }
 
     private void Forget()
@@ -113,6 +121,11 @@ public sealed class Endpointer(EndpointerSettings settings)
         if (!speaking && kept.Count > lead)
         {
             kept.RemoveRange(0, kept.Count - lead);
+        }
+
+        if (!speaking)
+        {
+            spoken.RemoveRange(0, spoken.Count - loudFrames);
         }
     }
 }

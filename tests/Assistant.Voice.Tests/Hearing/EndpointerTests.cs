@@ -51,6 +51,18 @@ public sealed class EndpointerTests
         Assert.InRange(utterances[0].Duration.TotalSeconds, 0.8, 2.5);
     }
 
+    [Fact]
+    public void A_fan_that_runs_when_the_microphone_opens_is_no_speech_and_the_answer_after_it_is()
+    {
+        var opening = FanNoise.Alone(0.2, 5, 16).Samples;
+        var answer = FanNoise.Behind(Voice.Say("forty one degrees"), 20, 17, lead: 1.5);
+
+        var utterances = Cut(new([.. opening, .. answer.Samples], PcmAudio.HearingRate));
+
+        Assert.Single(utterances);
+        Assert.InRange(utterances[0].Duration.TotalSeconds, 0.8, 2.5);
+    }
+
     private static List<PcmAudio> Cut(PcmAudio sound)
     {
         var ear = new Endpointer(new());

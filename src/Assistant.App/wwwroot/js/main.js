@@ -44,6 +44,7 @@ const sheets = {
     byId("report-pdf").href = `/visits/${encodeURIComponent(visit.view.id)}/report.pdf`;
     byId("report").showModal();
   },
+  "voice-open": async () => (await import("./voice.js")).openVoice(visit.view),
   picture: () => byId("camera").click(),
 };
 
