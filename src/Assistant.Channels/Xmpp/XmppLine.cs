@@ -11,18 +11,17 @@ namespace Assistant.Channels.Xmpp;
 /// The line to the server while a stream is open: sits in the rooms, hands on what is said in its order, and posts. What it posts in a
 /// room is certain once the room has sent it back; what it writes to a person, once the server has answered a ping behind it.
 /// </summary>
-internal sealed partial class XmppLine(XmppSettings settings, RoomPlaces places, IXmppTalk talk, TimeProvider clock, ILogger logger)
+internal sealed partial class XmppLine(XmppSettings settings, RoomPlaces places, IXmppTalk talk, XmppPace pace, TimeProvider clock, ILogger logger)
 {
     private const int MostWaiting = 5000;
     private const int MostSeen = 5000;
 
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);
-    private static readonly TimeSpan Beat = TimeSpan.FromSeconds(15);
     private static readonly TimeSpan AfterFailure = TimeSpan.FromSeconds(5);
 
     private readonly ConcurrentDictionary<string, TaskCompletionSource<PostEnd>> pending = new(StringComparer.Ordinal);
     private readonly SeenPosts seen = new(MostSeen);
-    private readonly RoomKeeper keeper = new(settings, places, clock, logger);
+    private readonly RoomKeeper keeper = new(settings, places, pace, clock, logger);
     private ComponentStream? open;
     private DateTimeOffset lastHeard;
     private int pings;
@@ -284,16 +283,16 @@ internal sealed partial class XmppLine(XmppSettings settings, RoomPlaces places,
 
     private async Task BeatAsync(ComponentStream stream, CancellationToken cancellation)
     {
-        using var timer = new PeriodicTimer(Beat, clock);
+        using var timer = new PeriodicTimer(pace.Beat, clock);
         while (await timer.WaitForNextTickAsync(cancellation))
         {
             var silence = clock.GetUtcNow() - lastHeard;
-            if (silence > 4 * Beat)
+            if (silence > 4 * pace.Beat)
             {
                 throw new StreamBrokenException("connection-timeout", "the server has fallen silent");
             }
 
-            await keeper.LookAfterAsync(stream, isQuiet: silence > Beat, cancellation);
+            await keeper.LookAfterAsync(stream, isQuiet: silence > pace.Beat, cancellation);
         }
     }
 

@@ -22,6 +22,9 @@ internal sealed class FakeChatServer : IDisposable
 
     public int Port => ((IPEndPoint)listener.LocalEndpoint).Port;
 
+    /// <summary>True for one that gives no sign of life.</summary>
+    public bool IsSilent { get; set; }
+
     /// <summary>Takes the next connection and reads its handshake.</summary>
     public async Task<string> TakeAsync()
     {
@@ -68,6 +71,19 @@ internal sealed class FakeChatServer : IDisposable
         listener.Stop();
     }
 
+    // A server sends back to us what we ask ourselves.
+    private void Take(XElement element)
+    {
+        if (((string?)element.Attribute("id"))?.StartsWith("alive-", StringComparison.Ordinal) != true)
+        {
+            came.Writer.TryWrite(element);
+        }
+        else if (!IsSilent)
+        {
+            Send($"<iq type='result' id='{element.Attribute("id")!.Value}' from='{element.Attribute("to")!.Value}' to='{element.Attribute("from")!.Value}'/>");
+        }
+    }
+
     private void Listen(XmlReader reader, TaskCompletionSource opened)
     {
         try
@@ -81,7 +97,7 @@ internal sealed class FakeChatServer : IDisposable
                 else if (reader is { NodeType: XmlNodeType.Element, Depth: 1 })
                 {
                     using var stanza = reader.ReadSubtree();
-                    came.Writer.TryWrite(XElement.Load(stanza));
+                    Take(XElement.Load(stanza));
                 }
             }
         }

@@ -188,6 +188,29 @@ public class XmppLineTests
     }
 
     [Fact]
+    public async Task Sent_out_of_the_room_it_says_so_and_comes_back_after_a_while()
+    {
+        await using var scene = await XmppScene.OpenAsync();
+        await scene.SeatAsync();
+
+        scene.Server.Send($"<presence type='unavailable' from='{Room}/Coldwalk'><x><item role='none'><reason>be quiet</reason></item><status code='110'/><status code='307'/></x></presence>");
+
+        await scene.Server.NextAsync("presence");
+        Assert.Contains(scene.Lines, l => l.Contains("it was sent out of the room (\"be quiet\"). Tried again in 0.5 s.", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_server_that_has_fallen_silent_is_left_and_tried_again()
+    {
+        await using var scene = await XmppScene.OpenAsync();
+        await scene.SeatAsync();
+        scene.Server.IsSilent = true;
+
+        Assert.Equal("connection-timeout", (await scene.Server.NextAsync("error")).Elements().First().Name.LocalName);
+        await scene.SeatAsync();
+    }
+
+    [Fact]
     public async Task A_room_that_hides_who_is_who_is_told_of()
     {
         await using var scene = await XmppScene.OpenAsync();

@@ -1,38 +1,21 @@
 using Assistant.Channels.Tests.Text;
-using Assistant.Channels.Xmpp;
 using Assistant.Dialogue.Visits;
-using Assistant.EndToEnd.Tests.Fixtures;
-using Assistant.Records.Log;
-using Assistant.Records.Storage.Sqlite;
-using Microsoft.Data.Sqlite;
-using Microsoft.EntityFrameworkCore;
 using Xunit.Abstractions;
+using static Assistant.EndToEnd.Tests.Rooms.RoomScene;
 
 namespace Assistant.EndToEnd.Tests.Rooms;
 
 /// <summary>People in a room of a real chat server (Debian package prosody) with the program as its component, on loopback.</summary>
-public sealed class ProsodyTests : IAsyncLifetime, IDisposable
+public sealed class ProsodyTests(ITestOutputHelper output)
 {
-    private readonly ITestOutputHelper output;
-    private readonly Prosody prosody = new("kim", "lee", "sam");
-    private readonly AppServer server;
-
-    public ProsodyTests(ITestOutputHelper output)
-    {
-        Assert.True(Prosody.IsInstalled, "The package prosody is wanted; tests/run installs it on Debian.");
-        this.output = output;
-        server = new(Directory.CreateTempSubdirectory("coldwalk-rooms-").FullName, []) { Environment = prosody.Environment };
-    }
-
-    public Task InitializeAsync() => prosody.StartAsync();
-
     [Fact]
     public async Task Two_people_in_a_room_talk_through_one_visit()
     {
-        using var kim = await SitAsync("kim", "Kim");
-        using var lee = await SitAsync("lee", "Lee");
-        await server.InitializeAsync();
-        await kim.UntilInAsync("Coldwalk");
+        await using var scene = await RoomScene.OpenAsync("kim", "lee");
+        using var kim = await scene.SitAsync("kim");
+        using var lee = await scene.SitAsync("lee");
+        await scene.Server.InitializeAsync();
+        await kim.UntilInAsync(Coldwalk);
 
         await SayAsync(kim, "Coldwalk: cold room is warm");
         await SayAsync(lee, "ok");
@@ -40,7 +23,7 @@ public sealed class ProsodyTests : IAsyncLifetime, IDisposable
         await SayAsync(lee, "box 50");
         await SayAsync(kim, "probe 51");
 
-        var (_, state) = await StoredAsync();
+        var (_, state) = await scene.StoredAsync();
         Assert.Equal("Lee", Taken(state, "box_temperature").By);
         Assert.Equal("Kim", Taken(state, "box_temperature_check").By);
         Assert.Equal(5, Replies(kim));
@@ -50,18 +33,19 @@ public sealed class ProsodyTests : IAsyncLifetime, IDisposable
     [Fact]
     public async Task With_server_and_program_killed_in_between_the_call_comes_to_the_same_and_no_reply_is_lost_or_doubled()
     {
+        await using var scene = await RoomScene.OpenAsync("kim", "lee", "sam");
         await using var calm = await TextScene.OpenAsync();
         var expected = (await new TextSchedule(calm, "+15551000000", null).RunAsync()).Outcome;
-        var (kim, lee) = (await SitAsync("kim", "Kim"), await SitAsync("lee", "Lee"));
-        await server.InitializeAsync();
-        await kim.UntilInAsync("Coldwalk");
+        var (kim, lee) = (await scene.SitAsync("kim"), await scene.SitAsync("lee"));
+        await scene.Server.InitializeAsync();
+        await kim.UntilInAsync(Coldwalk);
         var (texts, speaker) = (0, kim);
         for (var burst = 0; burst < WarmBoxCall.Bursts.Length; burst++)
         {
             if (burst is 2 or 5)
             {
                 // What is said while the program is away waits in the room.
-                await server.KillAsync();
+                await scene.Server.KillAsync();
             }
 
             foreach (var text in WarmBoxCall.Bursts[burst])
@@ -73,28 +57,28 @@ public sealed class ProsodyTests : IAsyncLifetime, IDisposable
 
             if (burst is 2 or 5)
             {
-                await server.StartAgainAsync();
+                await scene.Server.StartAgainAsync();
             }
 
             if (burst is 1 or 5 or 7)
             {
                 // In the middle of the answers, and once with the program still on its way in.
-                prosody.Kill();
+                scene.Prosody.Kill();
                 kim.Dispose();
                 lee.Dispose();
                 await Task.Delay(500);
-                await prosody.StartAsync();
-                (kim, lee) = (await SitAsync("kim", "Kim", lines: 200), await SitAsync("lee", "Lee", lines: 200));
+                await scene.Prosody.StartAsync();
+                (kim, lee) = (await scene.SitAsync("kim", lines: 200), await scene.SitAsync("lee", lines: 200));
                 speaker = kim;
             }
 
-            await UntilAsync(() => kim.Screen.Where(l => l.From == "Coldwalk").DistinctBy(l => l.Id).Count() >= texts, () => Shown(kim));
+            await UntilAsync(() => kim.Screen.Where(l => l.From == Coldwalk).DistinctBy(l => l.Id).Count() >= texts, () => Shown(kim));
         }
 
         // Nothing comes after what was waited for.
         await Task.Delay(2000);
-        using var sam = await SitAsync("sam", "Sam", lines: 500);
-        var (rows, state) = await StoredAsync();
+        using var sam = await scene.SitAsync("sam", lines: 500);
+        var (rows, state) = await scene.StoredAsync();
         Assert.Equal(expected, WarmBoxCall.Outcome(state));
         Assert.Equal(texts, rows.Count);
         Assert.All(rows, row => Assert.NotNull(row.DeliveredAt));
@@ -107,23 +91,53 @@ public sealed class ProsodyTests : IAsyncLifetime, IDisposable
     [Fact]
     public async Task A_wrong_secret_is_told_on_the_error_stream()
     {
-        prosody.Environment["COLDWALK_XMPP_SECRET"] = "another-secret-altogether";
+        await using var scene = await RoomScene.OpenAsync();
+        scene.Prosody.Environment["COLDWALK_XMPP_SECRET"] = "another-secret-altogether";
 
-        await server.InitializeAsync();
+        await scene.Server.InitializeAsync();
 
-        await UntilAsync(() => server.Errors.Contains("the secret is not the one the server has for this component", StringComparison.Ordinal), () => server.Errors);
-        Assert.Contains("Tried again in", server.Errors, StringComparison.Ordinal);
-        Assert.DoesNotContain("another-secret-altogether", server.Errors, StringComparison.Ordinal);
+        await UntilAsync(() => scene.Server.Errors.Contains("the secret is not the one the server has for this component", StringComparison.Ordinal), () => scene.Server.Errors);
+        Assert.Contains("Tried again in", scene.Server.Errors, StringComparison.Ordinal);
+        Assert.DoesNotContain("another-secret-altogether", scene.Server.Errors, StringComparison.Ordinal);
     }
 
-    private static async Task<ChatPerson.Line> SayAsync(ChatPerson person, string text)
+    [Fact]
+    public async Task One_whom_nobody_knows_is_told_how_to_be_known_and_once_known_speaks_under_the_persons_name()
     {
-        var before = person.Screen.Count;
-        person.Say(text);
-        return await person.ReadAsync(l => l.From == "Coldwalk", before);
+        await using var scene = await RoomScene.OpenAsync("kim");
+        var code = await scene.EnrolAsync("Kim Nowak");
+        using var kim = await scene.SitAsync("kim");
+        await scene.Server.InitializeAsync();
+        await kim.UntilInAsync(Coldwalk);
+
+        var stranger = await SayAsync(kim, "Coldwalk: cold room is warm");
+        Assert.Contains($"write it to coldwalk@coldwalk.{Prosody.Host} directly", stranger.Text, StringComparison.Ordinal);
+        Assert.Contains("not enrolled", (await TellAsync(kim, "cold room is warm")).Text, StringComparison.Ordinal);
+        Assert.Contains("Welcome, Kim Nowak", (await TellAsync(kim, code)).Text, StringComparison.Ordinal);
+        await SayAsync(kim, "Coldwalk: cold room is warm");
+        await SayAsync(kim, "ok");
+        await SayAsync(kim, "box 50");
+
+        var (_, state) = await scene.StoredAsync();
+        Assert.Equal("Kim Nowak", Taken(state, "box_temperature").By);
     }
 
-    private static int Replies(ChatPerson person) => person.Screen.Count(l => l.From == "Coldwalk");
+    [Fact]
+    public async Task What_is_too_large_or_too_deep_for_anybody_holds_nothing_up()
+    {
+        await using var scene = await RoomScene.OpenAsync("kim");
+        using var kim = await scene.SitAsync("kim");
+        await scene.Server.InitializeAsync();
+        await kim.UntilInAsync(Coldwalk);
+        var (large, deep) = (new string('9', 100_000), string.Concat(Enumerable.Repeat("<a xmlns='urn:invented'>", 200)) + string.Concat(Enumerable.Repeat("</a>", 200)));
+
+        kim.Write($"<message to='{Prosody.Room}' type='groupchat' id='l1'><body>Coldwalk: {large}</body></message>");
+        kim.Write($"<message to='{Prosody.Room}' type='groupchat' id='l2'><body>Coldwalk: deep</body>{deep}</message>");
+        await SayAsync(kim, "Coldwalk: cold room is warm");
+
+        Assert.Equal(1, Replies(kim));
+        Assert.DoesNotContain("no line to the server", scene.Server.Errors, StringComparison.Ordinal);
+    }
 
     /// <summary>Says it, and waits until the room has it.</summary>
     private static async Task ToldAsync(ChatPerson person, string text)
@@ -133,47 +147,5 @@ public sealed class ProsodyTests : IAsyncLifetime, IDisposable
         await person.ReadAsync(l => l.Text == text, before);
     }
 
-    private static async Task UntilAsync(Func<bool> holds, Func<string> what)
-    {
-        for (var until = DateTimeOffset.UtcNow.AddSeconds(60); !holds(); await Task.Delay(50))
-        {
-            Assert.True(DateTimeOffset.UtcNow < until, what());
-        }
-    }
-
-    private static string Shown(ChatPerson person) => string.Join('\n', person.Screen.Select(l => $"{l.From} {l.Id}: {l.Text}"));
-
     private static TakenFact Taken(VisitState state, string fact) => state.History.Single(h => h.Key.Name == fact).Value.Single();
-
-    private async Task<ChatPerson> SitAsync(string name, string nick, int lines = 0)
-    {
-        var person = ChatPerson.SignIn(name, prosody.PeoplePort);
-        await person.EnterAsync(nick, lines);
-        return person;
-    }
-
-    private async Task<(IReadOnlyList<Records.Storage.Rows.OutboxRow> Outbox, VisitState State)> StoredAsync()
-    {
-        await server.KillAsync();
-        var database = new SqliteRecords(Path.Combine(server.Data, "coldwalk.db"));
-        await using var log = await EventLog.OpenAsync(database);
-        var visit = await log.VisitOfAsync(XmppSettings.Channel, Prosody.Room);
-        var state = VisitState.Fold(await log.ReadAsync(visit!));
-        await using var context = database.NewContext();
-        var rows = await context.Outbox.AsNoTracking().OrderBy(o => o.Id).ToListAsync();
-        SqliteConnection.ClearAllPools();
-        return (rows, state);
-    }
-
-    public async Task DisposeAsync()
-    {
-        await server.DisposeAsync();
-        Dispose();
-    }
-
-    public void Dispose()
-    {
-        prosody.Dispose();
-        server.Dispose();
-    }
 }

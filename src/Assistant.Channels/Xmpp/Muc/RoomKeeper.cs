@@ -6,11 +6,8 @@ using Microsoft.Extensions.Logging;
 namespace Assistant.Channels.Xmpp.Muc;
 
 /// <summary>Keeps our seats in the rooms: enters them, asks for what was said meanwhile, enters again after trouble, and looks now and then whether we are still in.</summary>
-internal sealed partial class RoomKeeper(XmppSettings settings, RoomPlaces places, TimeProvider clock, ILogger logger)
+internal sealed partial class RoomKeeper(XmppSettings settings, RoomPlaces places, XmppPace pace, TimeProvider clock, ILogger logger)
 {
-    /// <summary>After a refusal, a kick or a taken name the room is tried again.</summary>
-    private static readonly TimeSpan BeforeReturn = TimeSpan.FromMinutes(1);
-
     /// <summary>A room that does not say that its history is over.</summary>
     private static readonly TimeSpan LongestHistory = TimeSpan.FromSeconds(30);
 
@@ -130,8 +127,8 @@ internal sealed partial class RoomKeeper(XmppSettings settings, RoomPlaces place
 
     private void Later(RoomSeat seat, string trouble)
     {
-        returns[seat.Room] = clock.GetUtcNow() + BeforeReturn;
-        OutForNow(logger, seat.Room, trouble, (int)BeforeReturn.TotalSeconds);
+        returns[seat.Room] = clock.GetUtcNow() + pace.BeforeReturn;
+        OutForNow(logger, seat.Room, trouble, pace.BeforeReturn.TotalSeconds);
     }
 
     private string Id(string mark) => $"{mark}{Interlocked.Increment(ref queries)}";
@@ -142,8 +139,8 @@ internal sealed partial class RoomKeeper(XmppSettings settings, RoomPlaces place
     [LoggerMessage(LogLevel.Warning, "Chat: {Room} hides who is who. Set it to show real addresses to everyone, or nobody in it is known; a code is written to {Self} directly.")]
     private static partial void Hidden(ILogger logger, Jid room, Jid self);
 
-    [LoggerMessage(LogLevel.Warning, "Chat: not in {Room}: {Trouble}. Tried again in {Seconds} s.")]
-    private static partial void OutForNow(ILogger logger, Jid room, string trouble, int seconds);
+    [LoggerMessage(LogLevel.Warning, "Chat: not in {Room}: {Trouble}. Tried again in {Seconds:0.#} s.")]
+    private static partial void OutForNow(ILogger logger, Jid room, string trouble, double seconds);
 
     [LoggerMessage(LogLevel.Warning, "Chat: no longer in {Room}: {Trouble}. It stays out until it is started again.")]
     private static partial void OutForGood(ILogger logger, Jid room, string trouble);
