@@ -24,15 +24,20 @@ public sealed class SqliteRecords(string path, bool readOnly = false, params IIn
     {
         try
         {
-            await using var context = NewContext();
-            var known = context.Database.GetMigrations().ToList();
+            var known = SqliteSchema.Migrations;
             var applied = await AppliedAsync(cancellation);
             if (applied.Except(known).Any())
             {
                 throw applied.Intersect(known).Any() ? Newer() : Foreign();
             }
 
-            if (applied.Count < known.Count)
+            await using var context = NewContext();
+            if (applied.Count == 0)
+            {
+                await context.Database.OpenConnectionAsync(cancellation);
+                await SqliteSchema.CreateAsync((SqliteConnection)context.Database.GetDbConnection(), cancellation);
+            }
+            else if (applied.Count < known.Count)
             {
                 await context.Database.MigrateAsync(cancellation);
             }
