@@ -58,6 +58,11 @@ internal sealed partial class XmppLine(XmppSettings settings, RoomPlaces places,
             await taking.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
             await end.CancelAsync();
             await Task.WhenAll(listening, beating).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+            if (stopping.IsCancellationRequested)
+            {
+                await keeper.GoAsync(stream);
+            }
+
             keeper.Leave();
         }
     }
@@ -253,7 +258,8 @@ internal sealed partial class XmppLine(XmppSettings settings, RoomPlaces places,
         }
         else if (((string?)message.Element(XmppNames.Component + "body"))?.Trim() is { Length: > 0 } body && from.Local is not null)
         {
-            var id = (string?)message.Attribute("id") is { Length: > 0 and <= 200 } given ? $"{from.Bare} {given}" : Guid.NewGuid().ToString("N");
+            // Some programs count their messages, and begin anew: only a long id says that it is the same message again.
+            var id = (string?)message.Attribute("id") is { Length: >= 8 and <= 200 } given ? $"{from.Bare} {given}" : Guid.NewGuid().ToString("N");
             var words = new DirectWords(id, from.Bare, clock.GetUtcNow(), body.Length <= XmppSettings.LongestText ? body : body[..XmppSettings.LongestText]);
             await UntilStoredAsync(() => talk.HearAsync(words, cancellation), cancellation);
             if (Stanzas.Receipt(message) is { } receipt)

@@ -227,10 +227,10 @@ public class XmppLineTests
     {
         await using var scene = await XmppScene.OpenAsync();
         await scene.SeatAsync();
-        scene.Server.Send("<message type='chat' from='kim@chat.example/phone' to='coldwalk@coldwalk.chat.example' id='d1'><body>482913</body><request xmlns='urn:xmpp:receipts'/></message>");
+        scene.Server.Send("<message type='chat' from='kim@chat.example/phone' to='coldwalk@coldwalk.chat.example' id='d1-of-phone'><body>482913</body><request xmlns='urn:xmpp:receipts'/></message>");
 
         var receipt = await scene.Server.NextAsync("message");
-        Assert.Equal(("received", "d1"), (receipt.Elements().First().Name.LocalName, (string?)receipt.Elements().First().Attribute("id")));
+        Assert.Equal(("received", "d1-of-phone"), (receipt.Elements().First().Name.LocalName, (string?)receipt.Elements().First().Attribute("id")));
         var words = Assert.Single(scene.Direct);
         Assert.Equal(("kim@chat.example", "482913"), (words.Account.ToString(), words.Text));
 
@@ -240,6 +240,20 @@ public class XmppLineTests
         Assert.NotEmpty(await scene.Outbox.DueAsync("xmpp", DateTimeOffset.UtcNow));
         scene.Server.Send($"<iq type='get' id='{own.Attribute("id")!.Value}' from='coldwalk@coldwalk.chat.example' to='coldwalk@coldwalk.chat.example'><ping xmlns='urn:xmpp:ping'/></iq>");
         await DeliveredAsync(scene);
+    }
+
+    [Fact]
+    public async Task Stopped_it_tells_the_room_that_it_goes()
+    {
+        var scene = await XmppScene.OpenAsync();
+        await scene.SeatAsync();
+        scene.Say("a1", "suction 14");
+        await XmppScene.UntilAsync(() => scene.InRoom.Count == 1, "not heard");
+
+        var going = scene.Server.NextAsync("presence");
+        await scene.DisposeAsync();
+
+        Assert.Equal("unavailable", (string?)(await going).Attribute("type"));
     }
 
     private static async Task<(string?, string?)> AnswerAsync(XmppScene scene)

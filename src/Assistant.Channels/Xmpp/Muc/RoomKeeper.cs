@@ -30,6 +30,23 @@ internal sealed partial class RoomKeeper(XmppSettings settings, RoomPlaces place
         }
     }
 
+    /// <summary>Tells the rooms that we go, as far as the line still carries.</summary>
+    public async Task GoAsync(ComponentStream stream)
+    {
+        using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(1), clock);
+        try
+        {
+            foreach (var seat in seats.Values.Where(s => s.IsIn))
+            {
+                await stream.SendAsync(Stanzas.Presence(settings.Seat, seat.Own, "unavailable"), patience.Token);
+            }
+        }
+        catch (Exception gone) when (gone is StreamBrokenException or OperationCanceledException)
+        {
+            // The rooms find it out by themselves.
+        }
+    }
+
     /// <summary>The stream is gone, and we are in no room.</summary>
     public void Leave()
     {
