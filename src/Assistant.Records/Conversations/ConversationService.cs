@@ -35,7 +35,7 @@ public sealed class ConversationService : IDisposable
     /// <param name="outbox">True where the channel delivers the reply from the outbox: it is put there in the same commit.</param>
     /// <exception cref="RecordsException">Nothing was stored and the message is not taken: the channel says the message and may try again.</exception>
     public Task<Reply> HandleAsync(InboundMessage message, bool outbox = false, CancellationToken cancellation = default) =>
-        HandleAsync(message, outbox, isSeen: false, null, cancellation);
+        HandleTwiceAsync(() => HandleAsync(message, outbox, isSeen: false, null, cancellation));
 
     /// <summary>
     /// Takes one message of a channel whose messages may come late and out of order; its reply goes into the outbox. It is understood by
@@ -44,7 +44,7 @@ public sealed class ConversationService : IDisposable
     /// <param name="seen">What the sender knew of which visit when it was sent, or null where nothing.</param>
     /// <exception cref="RecordsException">Nothing was stored and the message is not taken: the channel tries again.</exception>
     public Task<Reply> HandleLateAsync(InboundMessage message, SeenVisit? seen, CancellationToken cancellation = default) =>
-        HandleAsync(message, outbox: true, isSeen: true, seen, cancellation);
+        HandleTwiceAsync(() => HandleAsync(message, outbox: true, isSeen: true, seen, cancellation));
 
     private async Task<Reply> HandleAsync(InboundMessage message, bool outbox, bool isSeen, SeenVisit? seen, CancellationToken cancellation)
     {
@@ -68,6 +68,19 @@ public sealed class ConversationService : IDisposable
         }
 
         throw Contended();
+    }
+
+    // A line that a restarted database left behind breaks when it is next used. The message's id keeps a second try from taking it twice.
+    private static async Task<Reply> HandleTwiceAsync(Func<Task<Reply>> handle)
+    {
+        try
+        {
+            return await handle();
+        }
+        catch (RecordsException broken) when (broken.Fault == RecordsFault.Unreachable)
+        {
+            return await handle();
+        }
     }
 
     /// <summary>The units of a visit that a message opens.</summary>
