@@ -20,7 +20,7 @@ internal static class TextChannel
         services.AddSingleton(provider => new TextReminders(log, room.Conversations, dialogue.Engine, dialogue.Phrases, provider.GetRequiredService<TimeProvider>()));
         services.AddSingleton(provider => new OutboxDeliverer(
             new(log.Database), new GatewaySender(new() { Timeout = Patience }, settings, dialogue.Phrases, enrolled), new(), provider.GetRequiredService<TimeProvider>()));
-        services.AddSingleton<TextService>();
+        services.AddSingleton(provider => ActivatorUtilities.CreateInstance<TextService>(provider, log.Database.WorkersAtOnce));
         services.AddHostedService(provider => provider.GetRequiredService<TextService>());
     }
 }

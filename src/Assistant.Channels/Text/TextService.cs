@@ -5,13 +5,14 @@ using Microsoft.Extensions.Logging;
 namespace Assistant.Channels.Text;
 
 /// <summary>The text-message channel at work: handles what came in, gives reminders, delivers what is due; woken by each message, and every second besides.</summary>
-public sealed partial class TextService(TextDesk desk, TextReminders reminders, OutboxDeliverer deliverer, TimeProvider clock, ILogger<TextService> logger) : BackgroundService
+/// <param name="workers">How many messages are handled, and how many replies delivered, at the same time.</param>
+public sealed partial class TextService(TextDesk desk, TextReminders reminders, OutboxDeliverer deliverer, TimeProvider clock, int workers, ILogger<TextService> logger) : BackgroundService
 {
     private static readonly TimeSpan Pace = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan AfterFailure = TimeSpan.FromSeconds(5);
     private static readonly TimeSpan BetweenForgetting = TimeSpan.FromHours(12);
 
-    private readonly SemaphoreSlim bell = new(0, 1);
+    private readonly SemaphoreSlim bell = new(0, workers);
 
     /// <summary>Something came in.</summary>
     public void Ring()
@@ -35,7 +36,7 @@ public sealed partial class TextService(TextDesk desk, TextReminders reminders, 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
         var forgot = DateTimeOffset.MinValue;
-        var answering = RepeatAsync(
+        var minding = RepeatAsync(
             async () =>
             {
                 if (clock.GetUtcNow() - forgot > BetweenForgetting)
@@ -44,22 +45,30 @@ public sealed partial class TextService(TextDesk desk, TextReminders reminders, 
                     forgot = clock.GetUtcNow();
                 }
 
-                await desk.HandleAllAsync(stoppingToken);
                 await reminders.GiveDueAsync(stoppingToken);
-                await bell.WaitAsync(Pace, stoppingToken);
+                await Task.Delay(Pace, clock, stoppingToken);
             },
             stoppingToken);
 
         // A gateway that answers slowly holds up no message that comes in.
-        var delivering = RepeatAsync(
-            async () =>
-            {
-                await deliverer.DeliverDueAsync(stoppingToken);
-                await Task.Delay(TimeSpan.FromMilliseconds(200), clock, stoppingToken);
-            },
-            stoppingToken);
-        await Task.WhenAll(answering, delivering);
+        await Task.WhenAll([minding, .. Enumerable.Range(0, workers).SelectMany(_ => new[] { AnswerAsync(stoppingToken), DeliverAsync(stoppingToken) })]);
     }
+
+    private Task AnswerAsync(CancellationToken stopping) => RepeatAsync(
+        async () =>
+        {
+            await desk.HandleAllAsync(stopping);
+            await bell.WaitAsync(Pace, stopping);
+        },
+        stopping);
+
+    private Task DeliverAsync(CancellationToken stopping) => RepeatAsync(
+        async () =>
+        {
+            await deliverer.DeliverDueAsync(stopping);
+            await Task.Delay(TimeSpan.FromMilliseconds(200), clock, stopping);
+        },
+        stopping);
 
     private async Task RepeatAsync(Func<Task> work, CancellationToken stopping)
     {

@@ -7,6 +7,9 @@ public interface IRecordsDatabase
 {
     RecordsContext NewContext();
 
+    /// <summary>How many workers of one program may take from the same queue: one where nothing keeps two from taking the same.</summary>
+    int WorkersAtOnce { get; }
+
     /// <summary>Checks that the database is one of these records, of this release or an earlier one, and brings it up to date.</summary>
     /// <exception cref="RecordsException">It is locked, read-only, unreadable, foreign or newer.</exception>
     Task OpenAsync(CancellationToken cancellation = default);

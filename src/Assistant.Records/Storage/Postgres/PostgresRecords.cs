@@ -48,6 +48,8 @@ public sealed class PostgresRecords : IRecordsDatabase
         throw new RecordsException(RecordsFault.Refused, "The store is told as a connection string: Host=...;Database=...;Username=..., or sqlite for the file in the data folder.");
     }
 
+    public int WorkersAtOnce => 4;
+
     public RecordsContext NewContext() => new PostgresContext(options) { Sender = sender };
 
     public async Task OpenAsync(CancellationToken cancellation = default)

@@ -18,6 +18,8 @@ public sealed class SqliteRecords(string path, bool readOnly = false, params IIn
 
     public string Path { get; } = path;
 
+    public int WorkersAtOnce => 1;
+
     public RecordsContext NewContext() => new(options);
 
     public async Task OpenAsync(CancellationToken cancellation = default)
