@@ -17,6 +17,9 @@ internal sealed class PostgresCluster : IAsyncDisposable
     /// <param name="settings">Server settings, such as "fsync=off" where no power cut is part of the test.</param>
     private PostgresCluster(string[] settings) => this.settings = settings;
 
+    /// <summary>The path of one of PostgreSQL's own programs.</summary>
+    public static string ProgramOf(string name) => Path.Combine(Programs, name);
+
     private string Data => Path.Combine(folder, "data");
 
     public static async Task<PostgresCluster> StartNewAsync(params string[] settings)
@@ -27,7 +30,7 @@ internal sealed class PostgresCluster : IAsyncDisposable
             await RunAsync("chown", "postgres", cluster.folder);
         }
 
-        var (program, arguments) = AsUser(Path.Combine(Programs, "initdb"), "-D", cluster.Data, "-U", "coldwalk", "-A", "trust", "-E", "UTF8", "--no-sync");
+        var (program, arguments) = AsUser(ProgramOf("initdb"), "-D", cluster.Data, "-U", "coldwalk", "-A", "trust", "-E", "UTF8", "--no-sync");
         await RunAsync(program, arguments);
         await cluster.StartAsync();
         return cluster;
@@ -38,7 +41,7 @@ internal sealed class PostgresCluster : IAsyncDisposable
     /// <summary>Starts it, or starts it again after a stop.</summary>
     public async Task StartAsync()
     {
-        string[] command = [Path.Combine(Programs, "postgres"), "-D", Data, "-k", folder, "-c", "listen_addresses=", "-c", "max_connections=200", .. settings.SelectMany(s => new[] { "-c", s })];
+        string[] command = [ProgramOf("postgres"), "-D", Data, "-k", folder, "-c", "listen_addresses=", "-c", "max_connections=200", .. settings.SelectMany(s => new[] { "-c", s })];
 
         // The shell waits for the name of a signal, and then stops the server it started; where its input ends, for good.
         const string held = "\"$@\" >>\"$0/log\" 2>&1 & server=$!; read how; kill -${how:-INT} $server; wait $server; [ \"$how\" ] || rm -rf \"$0\"";
@@ -86,7 +89,7 @@ internal sealed class PostgresCluster : IAsyncDisposable
 
     private async Task<bool> IsReadyAsync()
     {
-        using var asked = Process.Start(new ProcessStartInfo(Path.Combine(Programs, "pg_isready"), ["-q", "-h", folder]))!;
+        using var asked = Process.Start(new ProcessStartInfo(ProgramOf("pg_isready"), ["-q", "-h", folder]))!;
         await asked.WaitForExitAsync();
         return asked.ExitCode == 0;
     }

@@ -13,15 +13,16 @@ namespace Assistant.Records.Tests.Support;
 /// <summary>A log in a database of its own, with a folder beside it that is gone when disposed.</summary>
 internal sealed class TemporaryRecords : IAsyncDisposable
 {
-    private readonly string? server;
-
     private TemporaryRecords(string? server, IInterceptor[] interceptors)
     {
-        this.server = server;
+        Server = server;
         Database = server is null ? new SqliteRecords(Path, readOnly: false, interceptors) : PostgresRecords.Of(server, interceptors);
     }
 
     public IRecordsDatabase Database { get; }
+
+    /// <summary>The connection string where a server holds them, or null.</summary>
+    public string? Server { get; }
 
     public string Folder { get; } = Directory.CreateTempSubdirectory("coldwalk-").FullName;
 
@@ -40,7 +41,7 @@ internal sealed class TemporaryRecords : IAsyncDisposable
     }
 
     /// <summary>The same records as another program has them.</summary>
-    public IRecordsDatabase Another() => server is null ? new SqliteRecords(Path) : PostgresRecords.Of(server);
+    public IRecordsDatabase Another() => Server is null ? new SqliteRecords(Path) : PostgresRecords.Of(Server);
 
     /// <summary>Changes the database behind the log's back.</summary>
     public void Tamper(string sql) => Run(sql, command => command.ExecuteNonQuery());
@@ -48,7 +49,7 @@ internal sealed class TemporaryRecords : IAsyncDisposable
     public TValue Scalar<TValue>(string sql) => Run(sql, command => (TValue)command.ExecuteScalar()!);
 
     /// <summary>True where the text stands anywhere: in a byte of the store's files, or in any row of the server's tables.</summary>
-    public bool Holds(string text) => server is null
+    public bool Holds(string text) => Server is null
         ? Directory.EnumerateFiles(Folder).Any(file => FileHolds(file, text))
         : Scalar<string>("SELECT string_agg(tablename, ' ') FROM pg_tables WHERE schemaname = current_schema()").Split(' ')
             .Any(table => Scalar<long>($"SELECT count(*) FROM \"{table}\" AS row WHERE row::text LIKE '%{text}%'") > 0);
@@ -74,9 +75,9 @@ internal sealed class TemporaryRecords : IAsyncDisposable
 
     private TResult Run<TResult>(string sql, Func<DbCommand, TResult> run)
     {
-        using DbConnection connection = server is null
+        using DbConnection connection = Server is null
             ? new SqliteConnection($"Data Source={Path};Pooling=False;Foreign Keys=False")
-            : new NpgsqlConnection($"{server};Pooling=false");
+            : new NpgsqlConnection($"{Server};Pooling=false");
         connection.Open();
         using var command = connection.CreateCommand();
         command.CommandText = sql;

@@ -12,6 +12,9 @@ public sealed class PostgresRecords : IRecordsDatabase
     /// <summary>Whoever waits for an answer is told soon that there is none. In seconds; a connection setting of its own goes before it.</summary>
     private const int UsualPatience = 5;
 
+    /// <summary>A server takes a hundred connections unless told otherwise: two programs fit in. A connection setting of its own goes before it.</summary>
+    private const int UsualPool = 40;
+
     private readonly string connection;
     private readonly string where;
     private readonly string sender = Guid.NewGuid().ToString("N");
@@ -37,6 +40,7 @@ public sealed class PostgresRecords : IRecordsDatabase
             {
                 settings.Timeout = told.ContainsKey("Timeout") ? settings.Timeout : UsualPatience;
                 settings.CommandTimeout = told.ContainsKey("Command Timeout") ? settings.CommandTimeout : 2 * UsualPatience;
+                settings.MaxPoolSize = told.ContainsKey("Maximum Pool Size") ? settings.MaxPoolSize : UsualPool;
                 return new(settings, interceptors);
             }
         }
