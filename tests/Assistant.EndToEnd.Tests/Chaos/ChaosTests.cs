@@ -5,6 +5,7 @@ using Xunit.Abstractions;
 namespace Assistant.EndToEnd.Tests.Chaos;
 
 /// <summary>Half a minute of kills with sixteen technicians here; <c>tests/soak/chaos</c> does ten minutes with sixty-four.</summary>
+[Collection("nodes")]
 public class ChaosTests(ITestOutputHelper output)
 {
     [Fact]

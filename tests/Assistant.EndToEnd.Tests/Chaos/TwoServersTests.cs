@@ -12,6 +12,7 @@ using Xunit.Abstractions;
 namespace Assistant.EndToEnd.Tests.Chaos;
 
 /// <summary>Two programs on one PostgreSQL as the page sees them. <c>COLDWALK_GONE_SECONDS</c> makes the database's absence longer.</summary>
+[Collection("nodes")]
 public sealed class TwoServersTests(ITestOutputHelper output) : IAsyncLifetime, IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("coldwalk-two-").FullName;

@@ -4,6 +4,8 @@ using Assistant.Records.Erasure;
 using Assistant.Records.Log;
 using Assistant.Records.Outbox;
 using Assistant.Records.Pictures;
+using Assistant.Records.Storage;
+using Assistant.Records.Storage.Postgres;
 using Assistant.Records.Storage.Sqlite;
 using Assistant.Records.Tests.Pictures;
 using Assistant.Records.Tests.Support;
@@ -22,9 +24,25 @@ internal static class FirstRelease
 
     public static string KeptPath => Repository.PathOf("tests", "fixtures", "records", "first-release.db");
 
+    public static string KeptCopy => Repository.PathOf("tests", "fixtures", "records", "first-release-postgres.sql");
+
+    /// <param name="path">A file of records, or a .sql file: then a copy of a PostgreSQL database.</param>
     public static async Task MakeAsync(string path)
     {
-        var database = new SqliteRecords(path);
+        if (!path.EndsWith(".sql", StringComparison.Ordinal))
+        {
+            await FillAsync(new SqliteRecords(path));
+            SqliteConnection.ClearAllPools();
+            return;
+        }
+
+        var connection = await TestDatabases.NewEmptyAsync();
+        await FillAsync(PostgresRecords.Of(connection));
+        await PostgresTools.RunAsync("pg_dump", "--no-owner", "--no-privileges", "-f", path, connection);
+    }
+
+    private static async Task FillAsync(IRecordsDatabase database)
+    {
         await using (var log = await EventLog.OpenAsync(database))
         {
             var asset = AssetFile.Read(await File.ReadAllTextAsync(Repository.PathOf("shared", "demo", "asset.json")));
@@ -43,8 +61,6 @@ internal static class FirstRelease
             await new PersonEraser(log).EraseAsync("Sam", "office", Later.AddDays(1));
             await new ReplyOutbox(database).AddAsync("sms", "+15550100", "reminder second-visit 4", CountingEngine.Saying("Read the head again."), Later.AddMinutes(20));
         }
-
-        SqliteConnection.ClearAllPools();
     }
 
     public static DateTimeOffset Later { get; } = Invented.Morning.AddDays(30);

@@ -10,31 +10,47 @@ using Assistant.Records.Reports;
 using Assistant.Records.Reports.Html;
 using Assistant.Records.Reports.Pdf;
 using Assistant.Records.Reports.Sheet;
+using Assistant.Records.Storage;
+using Assistant.Records.Storage.Postgres;
 using Assistant.Records.Storage.Sqlite;
 using Assistant.Records.Tests.Support;
 using Assistant.Trade.Facts;
 using Microsoft.Data.Sqlite;
+using Npgsql;
 
 namespace Assistant.Records.Tests.Fixtures;
 
 /// <summary>What the first release stored, every later one must open, fold and report. The file is never made anew.</summary>
-public sealed class FirstReleaseTests : IAsyncLifetime
+public abstract class FirstReleaseTests(Store store) : IAsyncLifetime
 {
     private readonly string folder = Directory.CreateTempSubdirectory("coldwalk-").FullName;
     private EventLog log = null!;
 
     public async Task InitializeAsync()
     {
-        var copy = Path.Combine(folder, "records.db");
-        File.Copy(FirstRelease.KeptPath, copy);
-        log = await EventLog.OpenAsync(new SqliteRecords(copy));
+        log = await EventLog.OpenAsync(store == Store.Sqlite ? Copied() : await RestoredAsync());
     }
 
     public async Task DisposeAsync()
     {
         await log.DisposeAsync();
         SqliteConnection.ClearAllPools();
+        NpgsqlConnection.ClearAllPools();
         Directory.Delete(folder, recursive: true);
+    }
+
+    private SqliteRecords Copied()
+    {
+        var copy = Path.Combine(folder, "records.db");
+        File.Copy(FirstRelease.KeptPath, copy);
+        return new SqliteRecords(copy);
+    }
+
+    private static async Task<IRecordsDatabase> RestoredAsync()
+    {
+        var connection = await TestDatabases.NewEmptyAsync();
+        await PostgresTools.RunAsync("psql", "-q", "-v", "ON_ERROR_STOP=1", "-f", FirstRelease.KeptCopy, connection);
+        return PostgresRecords.Of(connection);
     }
 
     [Fact]
@@ -107,3 +123,7 @@ public sealed class FirstReleaseTests : IAsyncLifetime
         Assert.Equal("25 now after 5", next.Say.Full);
     }
 }
+
+public sealed class FirstReleaseTestsOnSqlite() : FirstReleaseTests(Store.Sqlite);
+
+public sealed class FirstReleaseTestsOnPostgres() : FirstReleaseTests(Store.Postgres);

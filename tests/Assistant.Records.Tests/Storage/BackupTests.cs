@@ -1,9 +1,8 @@
-using System.Diagnostics;
 using Assistant.Records.Chain;
 using Assistant.Records.Conversations;
+using Assistant.Records.Log;
 using Assistant.Records.Storage.Postgres;
 using Assistant.Records.Tests.Support;
-using EventLog = Assistant.Records.Log.EventLog;
 
 namespace Assistant.Records.Tests.Storage;
 
@@ -25,33 +24,17 @@ public sealed class BackupTests
             }
         });
         var copy = Path.Combine(records.Folder, "coldwalk.dump");
-        await RunAsync("pg_dump", "-Fc", "-f", copy, records.Server!);
+        await PostgresTools.RunAsync("pg_dump", "-Fc", "-f", copy, records.Server!);
         await enough.CancelAsync();
         await talk;
 
         var elsewhere = await TestDatabases.NewEmptyAsync();
-        await RunAsync("pg_restore", "--no-owner", "-d", elsewhere, copy);
+        await PostgresTools.RunAsync("pg_restore", "--no-owner", "-d", elsewhere, copy);
 
         await using var log = await EventLog.OpenAsync(PostgresRecords.Of(elsewhere));
         var verdict = await new ChainVerifier(log.Database).VerifyAsync();
         Assert.True(verdict.Holds, verdict.Broken?.Why);
         using var restored = new ConversationService(log, new CountingEngine());
         Assert.Equal("38 after 1", (await restored.HandleAsync(Invented.Message("m-0"))).Say.Full);
-    }
-
-    /// <param name="arguments">The last but one or last is a connection string, which these programs want in their own way.</param>
-    private static async Task RunAsync(string program, params string[] arguments)
-    {
-        var told = arguments.Select(a => a.StartsWith("Host=", StringComparison.Ordinal) ? OwnWay(a) : a);
-        using var run = Process.Start(new ProcessStartInfo(PostgresCluster.ProgramOf(program), told) { RedirectStandardError = true })!;
-        var error = await run.StandardError.ReadToEndAsync();
-        await run.WaitForExitAsync();
-        Assert.True(run.ExitCode == 0, error);
-    }
-
-    private static string OwnWay(string connection)
-    {
-        var settings = new Npgsql.NpgsqlConnectionStringBuilder(connection);
-        return $"host={settings.Host} dbname={settings.Database} user={settings.Username}";
     }
 }
