@@ -39,6 +39,10 @@ internal static class FirstRelease
         var connection = await TestDatabases.NewEmptyAsync();
         await FillAsync(PostgresRecords.Of(connection));
         await PostgresTools.RunAsync("pg_dump", "--no-owner", "--no-privileges", "-f", path, connection);
+
+        // What a later pg_dump adds for a later psql, an earlier one does not know.
+        var lines = await File.ReadAllLinesAsync(path);
+        await File.WriteAllLinesAsync(path, lines.Where(l => !l.StartsWith(@"\restrict", StringComparison.Ordinal) && !l.StartsWith(@"\unrestrict", StringComparison.Ordinal)));
     }
 
     private static async Task FillAsync(IRecordsDatabase database)

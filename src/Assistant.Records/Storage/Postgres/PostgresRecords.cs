@@ -60,7 +60,8 @@ public sealed class PostgresRecords : IRecordsDatabase
     {
         try
         {
-            await using var line = new NpgsqlConnection(connection);
+            // However long another program, or this one, needs to bring many rows up to date.
+            await using var line = new NpgsqlConnection(new NpgsqlConnectionStringBuilder(connection) { CommandTimeout = 0, Pooling = false }.ToString());
             await line.OpenAsync(cancellation);
 
             // Programs that start at the same time bring the database up to date one after another.
@@ -92,6 +93,7 @@ public sealed class PostgresRecords : IRecordsDatabase
     public async Task ScrubAsync(CancellationToken cancellation = default)
     {
         await using var context = NewContext();
+        context.Database.SetCommandTimeout(0);
         await context.Database.ExecuteSqlRawAsync("VACUUM events, messages, conversations, outbox, inbox, people, channel_identities", cancellation);
     }
 
@@ -114,6 +116,7 @@ public sealed class PostgresRecords : IRecordsDatabase
 
         if (applied.Count < known.Count)
         {
+            context.Database.SetCommandTimeout(0);
             await context.Database.MigrateAsync(cancellation);
         }
     }
