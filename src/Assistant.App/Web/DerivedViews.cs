@@ -40,7 +40,8 @@ internal static class DerivedViews
         if (derived.Subcooling is { } subcooling)
         {
             var head = Known(LiquidPressure) is { Length: > 0 } liquid ? liquid : Known(DischargePressure);
-            yield return new(Say("derived.subcooling", ("subcooling", subcooling)), [.. head, .. Known(LiquidLineTemperature, Subcooling)]);
+            var line = Known(LiquidLineTemperature) is { Length: > 0 } read ? read : Known(CondenserOutletTemperature);
+            yield return new(Say("derived.subcooling", ("subcooling", subcooling)), [.. head, .. line, .. Known(Subcooling)]);
         }
 
         if (derived.EvaporatorTd is { } td)

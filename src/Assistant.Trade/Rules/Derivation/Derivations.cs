@@ -31,10 +31,12 @@ internal static class Derivations
         return bulb.IsKnown && saturation.IsKnown ? bulb - saturation : Said(state, FactCatalogue.Superheat);
     }
 
-    /// <summary>T_bubble - T(liquid line at the unit).</summary>
-    public static Measure Subcooling(PlantState state)
+    /// <summary>T_bubble - T(liquid line at the unit), or, where only that was read, T(condenser outlet).</summary>
+    /// <param name="outletStands">False where the condenser's outlet does not stand for the line: a head pressure valve mixes hot gas in between.</param>
+    public static Measure Subcooling(PlantState state, bool outletStands = true)
     {
         var line = state.Temperature(FactCatalogue.LiquidLineTemperature);
+        line = line.IsKnown || !outletStands ? line : state.Temperature(FactCatalogue.CondenserOutletTemperature);
         return line.IsKnown && state.Liquid.IsKnown ? state.Liquid - line : Said(state, FactCatalogue.Subcooling);
     }
 

@@ -78,9 +78,8 @@ internal static class SymptomReader
     {
         var duty = DutyShare.Of(state);
         ReadLowSide(state, table, duty);
-        var subcooling = Derivations.Subcooling(state);
-        table[Subcooling] = state.Facts.Is(FactCatalogue.LiquidReceiver, "no") ? subcooling.Widen(TradeValues.NoReceiverSpread.Kelvins) : subcooling;
         ReadHead(state, table, duty.Condenser);
+        ReadSubcooling(state, table);
         ReadCondenser(state, table);
         table[Symptom.CompressorEfficiency] = CompressorWork.Efficiency(state);
         var atUnit = state.Temperature(FactCatalogue.LiquidLineTemperature);
@@ -91,6 +90,14 @@ internal static class SymptomReader
         {
             table[CurrentShare] = new(amperes / rated, Instruments.CurrentShare);
         }
+    }
+
+    // Behind a head pressure valve at work the condenser is left colder than the liquid it is mixed into.
+    private static void ReadSubcooling(PlantState state, SymptomTable table)
+    {
+        var mixes = state.Facts.Is(FactCatalogue.HeadPressureControl, "valve") || table.Knows(HeadOverSetting);
+        var subcooling = Derivations.Subcooling(state, outletStands: !mixes);
+        table[Subcooling] = state.Facts.Is(FactCatalogue.LiquidReceiver, "no") ? subcooling.Widen(TradeValues.NoReceiverSpread.Kelvins) : subcooling;
     }
 
     private static void ReadLowSide(PlantState state, SymptomTable table, in DutyShare duty)
