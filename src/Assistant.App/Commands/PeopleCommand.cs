@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using Assistant.App.Web;
 using Assistant.Records.Log;
 using Assistant.Records.People;
 using Assistant.Records.Signing;
@@ -10,6 +11,7 @@ namespace Assistant.App.Commands;
 internal static class PeopleCommand
 {
     private static readonly Argument<string> Name = new("NAME") { Description = "What the record calls the person by." };
+    private static readonly Argument<string> Account = new("ACCOUNT") { Description = "What the provider calls the account by: the claim that COLDWALK_OIDC_CLAIM names, \"sub\" unless told." };
     private static readonly Option<string?> Firm = new("--firm") { Description = "The firm; needed once, and again only where there are several.", HelpName = "FIRM" };
     private static readonly Option<string[]> Roles = new("--role") { Description = "What the person may be on a visit; several are given one after the other.", DefaultValueFactory = _ => ["on-site"] };
     private static readonly Option<string?> Channel = new("--channel") { Description = "With --address: one phone or account only, such as \"sms\".", HelpName = "CHANNEL" };
@@ -22,6 +24,8 @@ internal static class PeopleCommand
     {
         With(new("add", "Add a person; the first one, with --firm, sets up the firm.") { Name, Roles, Firm, Data }, AddAsync),
         With(new("code", "Give a person a one-time code that enrols the phone it is sent from.") { Name, Data }, CodeAsync),
+        With(new("key", "Give another program a key to call as this person; shown once.") { Name, Data }, KeyAsync),
+        With(new("account", "Let a person sign in by their account with the OpenID Connect provider.") { Name, Account, Data }, AccountAsync),
         With(new("revoke", "A lost phone, or with no --address everything of a person who leaves.") { Name, Channel, Address, Data }, RevokeAsync),
         With(new("erase", "Erase a person's name, words and phones; readings stay and the chain still holds.") { Name, Data }, EraseAsync),
         With(new("list", "Everyone, with roles and phones.") { Data }, ListAsync),
@@ -54,6 +58,23 @@ internal static class PeopleCommand
         var person = await NamedAsync(arguments, people, cancellation);
         var issued = await people.Enrolment.IssueAsync(person, cancellation);
         Console.WriteLine($"{issued.Code}  for {person.Name}, once, until {Time(issued.Expires)}. It is not shown again; a code given before no longer works.");
+    }
+
+    private static async Task KeyAsync(ParseResult arguments, PeopleService people, CancellationToken cancellation)
+    {
+        var person = await NamedAsync(arguments, people, cancellation);
+        var key = ApiKeys.New();
+        await people.Enrolment.BindAsync(person, ApiKeys.Channel, ApiKeys.AddressOf(key), cancellation);
+        Console.WriteLine(key);
+        Console.Error.WriteLine($"It calls as {person.Name}: send it as \"Authorization: Bearer KEY\". It is not shown again; \"people list\" shows its digest, and revoke with --channel {ApiKeys.Channel} ends it.");
+    }
+
+    private static async Task AccountAsync(ParseResult arguments, PeopleService people, CancellationToken cancellation)
+    {
+        var person = await NamedAsync(arguments, people, cancellation);
+        var account = arguments.GetRequiredValue(Account);
+        await people.Enrolment.BindAsync(person, ProviderSignIn.Channel, account, cancellation);
+        Console.WriteLine($"{person.Name} signs in by the provider's account {account}. revoke with --channel {ProviderSignIn.Channel} --address {account} ends it.");
     }
 
     private static async Task RevokeAsync(ParseResult arguments, PeopleService people, CancellationToken cancellation)

@@ -50,7 +50,7 @@ internal static class ServeOptions
         {
             return key is not null
                 ? X509Certificate2.CreateFromPemFile(file, key)
-                : X509CertificateLoader.LoadPkcs12FromFile(file, Environment.GetEnvironmentVariable("COLDWALK_CERTIFICATE_PASSWORD"));
+                : X509CertificateLoader.LoadPkcs12FromFile(file, Secrets.Read("COLDWALK_CERTIFICATE_PASSWORD"));
         }
         catch (Exception failure) when (failure is CryptographicException or IOException or UnauthorizedAccessException or ArgumentException)
         {

@@ -11,5 +11,5 @@ internal static class BotEnvironment
         Named("COLDWALK_BOT_TENANT"),
         Named("COLDWALK_BOT_SERVICE_HOSTS").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
 
-    private static string Named(string name) => Environment.GetEnvironmentVariable(name)?.Trim() ?? "";
+    private static string Named(string name) => Secrets.Read(name);
 }

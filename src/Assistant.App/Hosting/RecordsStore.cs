@@ -24,7 +24,7 @@ public sealed class RecordsStore
     /// <exception cref="CommandFailure">The file can not be read.</exception>
     public static RecordsStore Read(string? told)
     {
-        var named = Text(told) ?? Text(Environment.GetEnvironmentVariable("COLDWALK_STORE")) ?? InFile(Text(Environment.GetEnvironmentVariable("COLDWALK_STORE_FILE")));
+        var named = Text(told) ?? Text(Secrets.Read("COLDWALK_STORE"));
         return named is null || named.Equals(EmbeddedName, StringComparison.OrdinalIgnoreCase) ? Embedded : new(named);
     }
 
@@ -33,16 +33,4 @@ public sealed class RecordsStore
     public IRecordsDatabase Of(string file) => connection is null ? new SqliteRecords(file) : PostgresRecords.Of(connection);
 
     private static string? Text(string? told) => string.IsNullOrWhiteSpace(told) ? null : told.Trim();
-
-    private static string? InFile(string? file)
-    {
-        try
-        {
-            return file is null ? null : Text(File.ReadAllText(file));
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            throw new CommandFailure($"COLDWALK_STORE_FILE: {file} can not be read ({failure.Message.TrimEnd('.')}).");
-        }
-    }
 }

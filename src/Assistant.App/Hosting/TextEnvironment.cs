@@ -32,5 +32,5 @@ internal static class TextEnvironment
         return new(Named(Secret), send, Named("COLDWALK_TEXT_REPORT_URL") is { Length: > 0 } report ? report : null, Named("COLDWALK_TEXT_PICTURE_URL") is { Length: > 0 } picture ? picture : null);
     }
 
-    private static string Named(string name) => Environment.GetEnvironmentVariable(name)?.Trim() ?? "";
+    private static string Named(string name) => Secrets.Read(name);
 }

@@ -48,5 +48,5 @@ internal static class XmppEnvironment
         ? room
         : throw new CommandFailure($"{Rooms}: {text} is no room; they are written as service@rooms.chat.example, with a comma between.");
 
-    private static string Named(string name) => Environment.GetEnvironmentVariable(name)?.Trim() ?? "";
+    private static string Named(string name) => Secrets.Read(name);
 }

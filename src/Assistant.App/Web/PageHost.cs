@@ -6,6 +6,7 @@ using Assistant.Channels.Endpoint;
 using Assistant.Channels.Text;
 using Assistant.Channels.Xmpp;
 using Assistant.Records.People;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
 
 namespace Assistant.App.Web;
 
@@ -15,8 +16,16 @@ namespace Assistant.App.Web;
 /// </summary>
 internal static class PageHost
 {
-    /// <summary>A phone and a few tabs; a runaway client must not take all memory.</summary>
+    /// <summary>A phone and a few tabs on one machine; a firm's phones, each with the stream of its visit. A runaway client must not take all memory.</summary>
     private const int MostConnections = 200;
+
+    private const int MostConnectionsOfAFirm = 4000;
+
+    /// <summary>What an endpoint takes that says no other size.</summary>
+    private const int LargestBody = 64 * 1024;
+
+    /// <summary>Slower than this, after a moment, and a request's body or an answer is given up: 240 bytes a second is less than the weakest signal that carries anything.</summary>
+    private static readonly MinDataRate SlowestBody = new(240, TimeSpan.FromSeconds(10));
 
     public static WebApplication Build(CallRoom room, PeopleService people, DemoVisit demo, BotSettings bot, Exposure exposure, int port, TextSettings? text = null, XmppSettings? chat = null)
     {
@@ -27,8 +36,11 @@ internal static class PageHost
         builder.WebHost.UseKestrelHttpsConfiguration().ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
-            kestrel.Limits.MaxConcurrentConnections = MostConnections;
-            kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(15);
+            kestrel.Limits.MaxConcurrentConnections = exposure.IsReachable ? MostConnectionsOfAFirm : MostConnections;
+            kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
+            kestrel.Limits.MinRequestBodyDataRate = SlowestBody;
+            kestrel.Limits.MinResponseDataRate = SlowestBody;
+            kestrel.Limits.MaxRequestBodySize = LargestBody;
             kestrel.Listen(exposure.Address, port, at =>
             {
                 if (exposure.Certificate is { } certificate)
@@ -45,6 +57,12 @@ internal static class PageHost
         builder.Services.AddSingleton(people);
         builder.Services.AddSingleton(demo);
         builder.Services.AddSignIn();
+        builder.Services.AddTelemetry();
+        if (exposure.IsReachable && ProviderSignIn.Settings.Read() is { } provider)
+        {
+            builder.Services.AddProviderSignIn(provider, Path.Combine(room.Data.Path, "keys"));
+        }
+
         builder.Services.AddSingleton<VisitDesk>();
         builder.Services.AddSingleton<VisitViews>();
         builder.Services.AddSingleton<VoiceDesk>();
@@ -55,6 +73,7 @@ internal static class PageHost
         if (text is not null)
         {
             builder.Services.AddTextMessages(room, people, text);
+            builder.Services.AddSingleton<TextsOfANumber>();
         }
 
         if (chat is not null)
@@ -63,6 +82,7 @@ internal static class PageHost
         }
 
         var app = builder.Build();
+        app.UseHealth(room);
         app.UsePageErrors();
         if (exposure.Proxy is { } proxy)
         {

@@ -18,7 +18,7 @@ internal static class PictureEndpoints
     public static void MapPictures(this WebApplication app)
     {
         app.MapGet("/api/visits/{id}/pictures/{picture}", HowFarAsync);
-        app.MapPost("/api/visits/{id}/pictures/{picture}", AddAsync).WithMetadata(new BodyLimit(LargestPiece));
+        app.MapPost("/api/visits/{id}/pictures/{picture}", AddAsync).WithMetadata(new BodyLimit(LargestPiece)).RequireRateLimiting(RateLimits.Uploads);
         app.MapGet("/visits/{id}/pictures/{picture}.jpg", ShowAsync);
     }
 

@@ -9,7 +9,7 @@ internal static class ReportEndpoints
     {
         foreach (var format in VisitReports.Formats)
         {
-            app.MapGet($"/visits/{{id}}/report.{format}", (string id, CallRoom room, HttpContext context) => PrintAsync(id, format, room, context));
+            app.MapGet($"/visits/{{id}}/report.{format}", (string id, CallRoom room, HttpContext context) => PrintAsync(id, format, room, context)).RequireRateLimiting(RateLimits.Reports);
         }
 
         app.MapGet("/api/visits/{id}/plots", PlotsAsync);

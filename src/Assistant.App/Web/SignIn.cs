@@ -24,8 +24,10 @@ internal sealed class SignIn(PeopleService people)
     /// <returns>False for one who has not signed in, or whose phone was revoked.</returns>
     public async Task<bool> KnowsAsync(HttpContext context)
     {
-        if (context.Request.Cookies[Cookie] is not { Length: > 0 } secret
-            || await people.Phones.WhoIsAsync(VisitEndpoints.Channel, AddressOf(secret), context.RequestAborted) is not { } person)
+        var person = ApiKeys.Of(context.Request) is { } key ? await people.Phones.WhoIsAsync(ApiKeys.Channel, ApiKeys.AddressOf(key), context.RequestAborted)
+            : context.Request.Cookies[Cookie] is { Length: > 0 } secret ? await people.Phones.WhoIsAsync(VisitEndpoints.Channel, AddressOf(secret), context.RequestAborted)
+            : null;
+        if (person is null)
         {
             return false;
         }
@@ -36,14 +38,22 @@ internal sealed class SignIn(PeopleService people)
 
     public async Task<EnrolmentResult> EnterAsync(string code, HttpContext context)
     {
-        var secret = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(SecretLength));
+        var secret = NewSecret();
         var result = await people.Enrolment.EnrolAsync(VisitEndpoints.Channel, AddressOf(secret), code, context.RequestAborted);
         if (result is Enrolled)
         {
-            context.Response.Cookies.Append(Cookie, secret, new() { HttpOnly = true, Secure = true, SameSite = SameSiteMode.Lax, Path = "/", MaxAge = Kept, IsEssential = true });
+            Keep(secret, context);
         }
 
         return result;
+    }
+
+    /// <summary>Lets in one whom the firm's own sign-in has vouched for.</summary>
+    public async Task EnterAsync(Person person, HttpContext context)
+    {
+        var secret = NewSecret();
+        await people.Enrolment.BindAsync(person, VisitEndpoints.Channel, AddressOf(secret), context.RequestAborted);
+        Keep(secret, context);
     }
 
     /// <summary>The phone speaks for nobody from now on.</summary>
@@ -56,6 +66,11 @@ internal sealed class SignIn(PeopleService people)
 
         context.Response.Cookies.Delete(Cookie, new() { Secure = true, Path = "/" });
     }
+
+    private static string NewSecret() => Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(SecretLength));
+
+    private static void Keep(string secret, HttpContext context) =>
+        context.Response.Cookies.Append(Cookie, secret, new() { HttpOnly = true, Secure = true, SameSite = SameSiteMode.Lax, Path = "/", MaxAge = Kept, IsEssential = true });
 
     private static string AddressOf(string secret) => Convert.ToHexStringLower(SHA256.HashData(System.Text.Encoding.UTF8.GetBytes(secret)));
 }

@@ -1,5 +1,4 @@
 using System.Net;
-using System.Threading.RateLimiting;
 using Assistant.Records.People;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.HttpOverrides;
@@ -9,16 +8,7 @@ namespace Assistant.App.Web;
 /// <summary>The door: where others than this machine can come, everyone signs in with a one-time code before anything else.</summary>
 internal static class SignInEndpoints
 {
-    private const string DoorLimit = "door";
-    private const int TriesAMinute = 10;
-
-    public static void AddSignIn(this IServiceCollection services) => services
-        .AddSingleton<SignIn>()
-        .AddRateLimiter(limits => limits
-            .AddPolicy(DoorLimit, context => RateLimitPartition.GetFixedWindowLimiter(
-                context.Connection.RemoteIpAddress?.ToString() ?? "",
-                _ => new FixedWindowRateLimiterOptions { PermitLimit = TriesAMinute, Window = TimeSpan.FromMinutes(1) }))
-            .RejectionStatusCode = StatusCodes.Status429TooManyRequests);
+    public static void AddSignIn(this IServiceCollection services) => services.AddSingleton<SignIn>().AddRateLimits();
 
     /// <summary>Only the proxy that was named may hand requests over, and only those that came to it over TLS.</summary>
     public static void UseTrustedProxy(this WebApplication app, IPAddress proxy)
@@ -40,7 +30,6 @@ internal static class SignInEndpoints
     /// <summary>What is no endpoint is a file of the page itself and holds nothing of anybody. An endpoint that has its own key says so with AllowAnonymous.</summary>
     public static void UseSignIn(this WebApplication app)
     {
-        app.UseRateLimiter();
         app.Use(async (context, next) =>
         {
             var isOpen = context.GetEndpoint() is not { } endpoint || endpoint.Metadata.GetMetadata<IAllowAnonymous>() is not null;
@@ -57,8 +46,15 @@ internal static class SignInEndpoints
                 context.Response.Redirect($"/enter?to={Uri.EscapeDataString(context.Request.Path + context.Request.QueryString)}");
             }
         });
-        app.MapGet("/enter", (string? to, HttpContext context) => Door(context, to, "", StatusCodes.Status200OK)).AllowAnonymous();
-        app.MapPost("/enter", EnterAsync).WithMetadata(new BodyLimit(4096)).AllowAnonymous().RequireRateLimiting(DoorLimit);
+        // After the sign-in: it is counted by person.
+        app.UseRateLimiter();
+        if (app.Services.GetService<ProviderSignIn.Settings>() is not null)
+        {
+            app.MapProviderSignIn();
+        }
+
+        app.MapGet("/enter", (string? to, string? trouble, HttpContext context) => Door(context, to, Trouble(trouble), StatusCodes.Status200OK)).AllowAnonymous();
+        app.MapPost("/enter", EnterAsync).WithMetadata(new BodyLimit(4096)).AllowAnonymous().RequireRateLimiting(RateLimits.Door);
         app.MapPost("/leave", async (SignIn signIn, HttpContext context) =>
         {
             await signIn.LeaveAsync(context);
@@ -77,6 +73,13 @@ internal static class SignInEndpoints
             _ => Door(context, to, "That code is not known, was used, or is past its time. Ask the office for a new one.", StatusCodes.Status403Forbidden),
         };
     }
+
+    private static string Trouble(string? trouble) => trouble switch
+    {
+        "account" => "The firm's sign-in knows this account, but the office has not said whose it is. Ask the office, or enter with a code.",
+        "provider" => "The firm's sign-in did not let this phone through. Try again, or enter with a code.",
+        _ => "",
+    };
 
     private static IResult Door(HttpContext context, string? to, string trouble, int status)
     {
@@ -98,6 +101,7 @@ internal static class SignInEndpoints
         <input id="code" name="code" required maxlength="40" autocapitalize="characters" autocomplete="one-time-code">
         <button type="submit" class="main">Sign in</button>
         </form>
+        {(context.RequestServices.GetService<ProviderSignIn.Settings>() is null ? "" : $"<p><a href=\"{ProviderSignIn.Path}?to={Uri.EscapeDataString(Inside(to))}\">Sign in with the firm's account</a></p>")}
         </main>
         </body>
         </html>
@@ -108,5 +112,5 @@ internal static class SignInEndpoints
     }
 
     /// <summary>An address of this page, whatever was asked for.</summary>
-    private static string Inside(string? to) => to is ['/', not ('/' or '\\'), ..] ? to : "/";
+    internal static string Inside(string? to) => to is ['/', not ('/' or '\\'), ..] ? to : "/";
 }

@@ -25,14 +25,16 @@ internal static class TextEndpoints
         app.MapMethods("/text/report", methods, ReportAsync).WithMetadata(new BodyLimit(LargestBody)).AllowAnonymous();
     }
 
-    private static async Task<IResult> InboundAsync(HttpRequest request, TextDesk desk, TextService service, TextSettings settings, TimeProvider clock, CancellationToken cancellation)
+    private static async Task<IResult> InboundAsync(HttpRequest request, TextDesk desk, TextService service, TextsOfANumber numbers, TextSettings settings, TimeProvider clock, CancellationToken cancellation)
     {
         var fields = await GatewayFields.ReadAsync(request, cancellation);
         Admit(fields, settings);
         var sent = fields.Text("time") is { Length: > 0 } time
             ? Time(time) ?? throw new RequestRefused("time: Unix seconds, or a date and time after ISO 8601.")
             : clock.GetUtcNow();
-        await desk.ReceiveAsync(Needed(fields, "id", LongestId), Needed(fields, "from", LongestNumber), fields.Text("text"), sent, cancellation);
+        var (id, from) = (Needed(fields, "id", LongestId), Needed(fields, "from", LongestNumber));
+        numbers.Admit(from);
+        await desk.ReceiveAsync(id, from, fields.Text("text"), sent, cancellation);
         service.Ring();
         return Results.Ok();
     }

@@ -17,9 +17,9 @@ internal static class VisitEndpoints
     {
         var api = app.MapGroup("/api").WithMetadata(new BodyLimit(LargestBody));
         api.MapGet("/start", StartAsync);
-        api.MapPost("/visits", OpenAsync);
+        api.MapPost("/visits", OpenAsync).RequireRateLimiting(RateLimits.Turns);
         api.MapGet("/visits/{id}", ShowAsync);
-        api.MapPost("/visits/{id}/messages", SayAsync);
+        api.MapPost("/visits/{id}/messages", SayAsync).RequireRateLimiting(RateLimits.Turns);
         api.MapPost("/visits/{id}/reminders", RemindAsync);
     }
 

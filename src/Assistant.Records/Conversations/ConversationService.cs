@@ -35,7 +35,7 @@ public sealed class ConversationService : IDisposable
     /// <param name="outbox">True where the channel delivers the reply from the outbox: it is put there in the same commit.</param>
     /// <exception cref="RecordsException">Nothing was stored and the message is not taken: the channel says the message and may try again.</exception>
     public Task<Reply> HandleAsync(InboundMessage message, bool outbox = false, CancellationToken cancellation = default) =>
-        HandleTwiceAsync(() => HandleAsync(message, outbox, isSeen: false, null, cancellation));
+        MeasuredAsync(message, outbox, isSeen: false, null, cancellation);
 
     /// <summary>
     /// Takes one message of a channel whose messages may come late and out of order; its reply goes into the outbox. It is understood by
@@ -44,7 +44,13 @@ public sealed class ConversationService : IDisposable
     /// <param name="seen">What the sender knew of which visit when it was sent, or null where nothing.</param>
     /// <exception cref="RecordsException">Nothing was stored and the message is not taken: the channel tries again.</exception>
     public Task<Reply> HandleLateAsync(InboundMessage message, SeenVisit? seen, CancellationToken cancellation = default) =>
-        HandleTwiceAsync(() => HandleAsync(message, outbox: true, isSeen: true, seen, cancellation));
+        MeasuredAsync(message, outbox: true, isSeen: true, seen, cancellation);
+
+    private Task<Reply> MeasuredAsync(InboundMessage message, bool outbox, bool isSeen, SeenVisit? seen, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(message);
+        return TurnTelemetry.MeasureAsync(message.Channel, () => HandleTwiceAsync(() => HandleAsync(message, outbox, isSeen, seen, cancellation)));
+    }
 
     private async Task<Reply> HandleAsync(InboundMessage message, bool outbox, bool isSeen, SeenVisit? seen, CancellationToken cancellation)
     {

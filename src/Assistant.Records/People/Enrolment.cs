@@ -80,6 +80,16 @@ public sealed class Enrolment
         return (EnrolmentResult)new Enrolled(person.ToPerson(), isStopped);
     });
 
+    /// <summary>Binds an address the office vouches for itself: a program's key, an account with the firm's sign-in. No code is needed.</summary>
+    public Task BindAsync(Person person, string channel, string address, CancellationToken cancellation = default) => database.UseAsync(async context =>
+    {
+        await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
+        await context.HoldAsync("enrolment", cancellation);
+        await BindAsync(context, channel, address.Trim(), person.Id, time.GetUtcNow(), cancellation);
+        await transaction.CommitAsync(cancellation);
+        return 0;
+    });
+
     private async Task<DateTimeOffset?> LockedUntilAsync(RecordsContext context, string who, CancellationToken cancellation)
     {
         var own = await context.EnrolmentTries.Where(t => t.AddressDigest == who).OrderBy(t => t.At).Select(t => t.At).ToListAsync(cancellation);
