@@ -24,6 +24,7 @@ internal static class Telemetry
             .WithMetrics(metrics => metrics
                 .AddMeter(TurnTelemetry.Name, "Microsoft.AspNetCore.Hosting", "Microsoft.AspNetCore.Server.Kestrel", "Microsoft.AspNetCore.RateLimiting", "System.Runtime")
                 .AddOtlpExporter())
-            .WithTracing(traces => traces.AddSource(TurnTelemetry.Name).AddOtlpExporter());
+            // The web server's own span above it is not collected, and would leave out what hangs on it.
+            .WithTracing(traces => traces.SetSampler<AlwaysOnSampler>().AddSource(TurnTelemetry.Name).AddOtlpExporter());
     }
 }

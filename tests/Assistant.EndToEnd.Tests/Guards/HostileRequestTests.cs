@@ -35,7 +35,7 @@ public sealed class HostileRequestTests(ServerWithoutGateway served, ITestOutput
         }
 
         output.WriteLine($"hostile: {Each} to each of {HostileRequests.Endpoints.Length} endpoints: {string.Join(", ", statuses.OrderBy(s => s.Key).Select(s => $"{s.Value} x {(int)s.Key}"))}");
-        Assert.True(failed.IsEmpty, string.Join('\n', failed.Order(StringComparer.Ordinal).Take(12)));
+        Assert.True(failed.IsEmpty, string.Join('\n', failed.Order(StringComparer.Ordinal).GroupBy(f => f.Split(" #")[0]).SelectMany(f => f.Take(3))));
         await OpenAsync(Guid.NewGuid().ToString());
         using var still = await served.Client.GetAsync(new Uri($"/api/visits/{visit}", UriKind.Relative));
         Assert.Equal(HttpStatusCode.OK, still.StatusCode);

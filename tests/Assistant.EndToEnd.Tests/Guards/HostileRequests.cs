@@ -39,7 +39,7 @@ internal static class HostileRequests
 
         if (random.Next(8) == 0)
         {
-            request.Headers.TryAddWithoutValidation(Pick(random, ["Cookie", "Authorization", "Range", "If-None-Match", "Accept-Encoding", "Origin", "X-Forwarded-For"]), "Bearer coldwalk_\u00e9" + random.Next());
+            request.Headers.TryAddWithoutValidation(Pick(random, ["Cookie", "Authorization", "Range", "If-None-Match", "Accept-Encoding", "Origin", "X-Forwarded-For"]), "Bearer coldwalk_=" + random.Next());
         }
 
         return request;
