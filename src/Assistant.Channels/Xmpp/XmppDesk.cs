@@ -42,6 +42,18 @@ internal sealed partial class XmppDesk(EventLog log, ConversationService convers
         }
     }
 
+    public async Task PostedAsync(Jid room, string id, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(room);
+        foreach (var item in await outbox.TriedAsync(Channel, room.ToString(), cancellation))
+        {
+            if (PostId.Of(item) == id)
+            {
+                await outbox.HandedOverAsync(item.Id, clock.GetUtcNow(), cancellation);
+            }
+        }
+    }
+
     public async Task HearAsync(DirectWords words, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(words);
@@ -81,8 +93,11 @@ internal sealed partial class XmppDesk(EventLog log, ConversationService convers
                 return;
             }
 
+            // What was said is understood by what the speaker had before their eyes then: two who answer one question within moments, or
+            // one who answers while the program is away, answer that question.
             var at = TimeZoneInfo.ConvertTime(said.At, clock.LocalTimeZone);
-            await conversations.HandleAsync(new(said.Id, Channel, said.Conversation, speaker.Name, at, said.Text), outbox: true, cancellation);
+            var seen = await outbox.SeenAsync(Channel, said.Conversation, said.At, cancellation);
+            await conversations.HandleLateAsync(new(said.Id, Channel, said.Conversation, speaker.Name, at, said.Text), seen, cancellation);
         }
         catch (Exception failure) when (failure is not (RecordsException or OperationCanceledException))
         {

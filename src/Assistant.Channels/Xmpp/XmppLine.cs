@@ -241,7 +241,9 @@ internal sealed partial class XmppLine(XmppSettings settings, RoomPlaces places,
         }
         else if (from.Resource is { } nick && RoomMessageReader.IsOwn(message, seat, nick))
         {
-            seen.Add(seat.Room, (string?)message.Attribute("id") ?? "");
+            var id = (string?)message.Attribute("id") ?? "";
+            seen.Add(seat.Room, id);
+            await UntilStoredAsync(() => talk.PostedAsync(seat.Room, id, cancellation), cancellation);
         }
         else if (RoomMessageReader.Read(message, seat, clock.GetUtcNow()) is { } words && !places.Knows(words))
         {

@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-using System.Text;
 using Assistant.Channels.Shaping;
 using Assistant.Records.Outbox;
 
@@ -25,8 +23,8 @@ internal sealed class XmppSender(XmppLine line, XmppSettings settings) : IReplyS
         }
 
         var end = settings.Rooms.Contains(to)
-            ? await line.PostAsync(to, IdOf(item), text, null, cancellation)
-            : await line.WriteAsync(to, IdOf(item), text, cancellation);
+            ? await line.PostAsync(to, PostId.Of(item), text, null, cancellation)
+            : await line.WriteAsync(to, PostId.Of(item), text, cancellation);
         return end switch
         {
             PostEnd.There => new HandedOver(),
@@ -35,8 +33,4 @@ internal sealed class XmppSender(XmppLine line, XmppSettings settings) : IReplyS
             _ => new InDoubt("the line broke before it was there"),
         };
     }
-
-    // Numbers begin anew with new records, and a room's memory does not.
-    private static string IdOf(OutboxItem item) =>
-        $"cw-{item.Id}-{Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{item.Conversation}\n{item.MessageId}")).AsSpan(0, 8))}";
 }

@@ -57,6 +57,14 @@ public sealed class ReplyOutbox(IRecordsDatabase database)
             return item;
         });
 
+    /// <summary>The replies of a conversation that were tried and are not known to be there: a channel may find out that one is.</summary>
+    public Task<ImmutableArray<OutboxItem>> TriedAsync(string channel, string conversation, CancellationToken cancellation = default) =>
+        database.UseAsync(async context =>
+        {
+            var rows = await Waiting(context, channel).Where(o => o.Conversation == conversation && o.Attempts > 0).OrderBy(o => o.Id).Take(MostLooked).ToListAsync(cancellation);
+            return rows.Select(Item).ToImmutableArray();
+        });
+
     /// <summary>Puts a reply in that no message caused, such as a reminder; the same id is put in once.</summary>
     public async Task AddAsync(UnaskedReply unasked, CancellationToken cancellation = default)
     {

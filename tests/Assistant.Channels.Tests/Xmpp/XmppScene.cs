@@ -86,6 +86,8 @@ internal sealed class XmppScene : IAsyncDisposable, IXmppTalk, ILogger<XmppServi
         return Task.CompletedTask;
     }
 
+    public Task PostedAsync(Jid room, string id, CancellationToken cancellation) => Task.CompletedTask;
+
     public Task HearAsync(DirectWords words, CancellationToken cancellation)
     {
         Direct.Enqueue(words);

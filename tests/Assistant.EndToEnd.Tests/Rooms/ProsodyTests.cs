@@ -31,6 +31,30 @@ public sealed class ProsodyTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public async Task Two_who_answer_one_question_within_moments_are_both_kept()
+    {
+        await using var scene = await RoomScene.OpenAsync("kim", "lee");
+        using var kim = await scene.SitAsync("kim");
+        using var lee = await scene.SitAsync("lee");
+        await scene.Server.InitializeAsync();
+        await kim.UntilInAsync(Coldwalk);
+        foreach (var text in new[] { "Coldwalk: cold room is warm", "ok", "R404A", "cooler" })
+        {
+            await SayAsync(kim, text);
+        }
+
+        kim.Say("50");
+        lee.Say("54");
+        await UntilAsync(() => Replies(kim) == 6, () => Shown(kim));
+
+        var (_, state) = await scene.StoredAsync();
+        var taken = state.History.Single(h => h.Key.Name == "box_temperature").Value;
+        Assert.Equal(["Kim", "Lee"], taken.Select(t => t.By).Order());
+        Assert.DoesNotContain(state.Facts.Values, v => v.Fact.Name == "box_temperature_check");
+        output.WriteLine(Shown(kim));
+    }
+
+    [Fact]
     public async Task With_server_and_program_killed_in_between_the_call_comes_to_the_same_and_no_reply_is_lost_or_doubled()
     {
         await using var scene = await RoomScene.OpenAsync("kim", "lee", "sam");

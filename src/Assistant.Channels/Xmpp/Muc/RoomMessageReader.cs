@@ -9,6 +9,12 @@ namespace Assistant.Channels.Xmpp.Muc;
 /// <summary>Reads what was said out of a room's message: who said it, when, and whether it was said to us.</summary>
 internal static class RoomMessageReader
 {
+    /// <summary>
+    /// A room tells the time of what is past in whole seconds. The end of the second is taken: what was there within it was known, and what
+    /// was said before it came before.
+    /// </summary>
+    private static readonly TimeSpan RoomSecond = TimeSpan.FromMilliseconds(999);
+
     /// <summary>The words, or null where the message brings none of anybody else's.</summary>
     /// <param name="now">When the message came in.</param>
     public static RoomWords? Read(XElement message, RoomSeat seat, DateTimeOffset now)
@@ -28,7 +34,7 @@ internal static class RoomMessageReader
             seat.Room,
             nick,
             account,
-            stamp is { } then && then < now ? then : now,
+            stamp + RoomSecond is { } then && then < now ? then : now,
             text.Length <= XmppSettings.LongestText ? text : text[..XmppSettings.LongestText],
             isToUs,
             message.Element(XmppNames.Correction + "replace") is not null);
