@@ -16,6 +16,13 @@ public sealed class EventLog : IAsyncDisposable
     private EventHandler<VisitGrew>? watchers;
     private Task listening = Task.CompletedTask;
 
+    // Asked at every turn: made once, and not looked up by its shape each time.
+    private readonly Func<RecordsContext, string, string, CancellationToken, Task<CurrentVisit?>> current = EF.CompileAsyncQuery(
+        (RecordsContext context, string channel, string conversation, CancellationToken cancellation) => context.Conversations.AsNoTracking()
+            .Where(c => c.Channel == channel && c.Conversation == conversation)
+            .Join(context.Visits, c => c.VisitId, v => v.Id, (c, v) => new CurrentVisit(v.Id, v.Version, v.OpenedAt, v.ClosedAt))
+            .FirstOrDefault());
+
     private EventLog(IRecordsDatabase database)
     {
         Database = database;
@@ -107,11 +114,8 @@ public sealed class EventLog : IAsyncDisposable
         (await CurrentVisitAsync(channel, conversation, cancellation))?.VisitId;
 
     /// <summary>The visit a conversation is on now and when it was closed, or null.</summary>
-    internal Task<CurrentVisit?> CurrentVisitAsync(string channel, string conversation, CancellationToken cancellation) => Database.UseAsync(
-        context => context.Conversations.AsNoTracking()
-            .Where(c => c.Channel == channel && c.Conversation == conversation)
-            .Join(context.Visits, c => c.VisitId, v => v.Id, (c, v) => new CurrentVisit(v.Id, v.Version, v.OpenedAt, v.ClosedAt))
-            .FirstOrDefaultAsync(cancellation));
+    internal Task<CurrentVisit?> CurrentVisitAsync(string channel, string conversation, CancellationToken cancellation) =>
+        Database.UseAsync(context => current(context, channel, conversation, cancellation));
 
     /// <summary>The reply a message got, or null where it was never applied.</summary>
     public Task<Reply?> ReplyToAsync(string channel, string messageId, CancellationToken cancellation = default) => Database.UseAsync(

@@ -56,7 +56,7 @@ public sealed class RateLimitTests
     [Fact]
     public async Task A_number_that_texts_too_much_is_brought_again_later()
     {
-        var served = new ServerWithoutGateway();
+        using var served = new ServerWithoutGateway();
         await served.InitializeAsync();
         var statuses = new List<HttpStatusCode>();
         for (var i = 0; i < 200 && !statuses.Contains(HttpStatusCode.TooManyRequests); i++)
@@ -66,7 +66,6 @@ public sealed class RateLimitTests
 
         Assert.Equal(HttpStatusCode.TooManyRequests, statuses[^1]);
         Assert.Equal(HttpStatusCode.OK, await BringAsync(served, "%2B15550102", 0));
-        await served.DisposeAsync();
     }
 
     private static async Task<HttpStatusCode> BringAsync(ServerWithoutGateway served, string from, int id)

@@ -1,7 +1,6 @@
 using System.Net;
 using Microsoft.Bot.Builder;
 using Microsoft.Bot.Builder.Integration.AspNet.Core;
-using Microsoft.Bot.Connector.Authentication;
 using Microsoft.Bot.Schema;
 
 namespace Assistant.Load;
@@ -12,10 +11,9 @@ internal sealed class EchoBot : ActivityHandler
     public static async Task<int> RunAsync(int port)
     {
         var builder = WebApplication.CreateSlimBuilder();
-        builder.Logging.ClearProviders();
+        builder.Logging.SetMinimumLevel(LogLevel.Error);
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.Listen(IPAddress.Loopback, port));
-        builder.Services.AddSingleton<BotFrameworkAuthentication>(new ConfigurationBotFrameworkAuthentication(builder.Configuration));
-        builder.Services.AddSingleton<CloudAdapter>();
+        builder.Services.AddSingleton(services => new CloudAdapter(new ConfigurationBotFrameworkAuthentication(builder.Configuration), services.GetRequiredService<ILogger<CloudAdapter>>()));
         builder.Services.AddTransient<IBot, EchoBot>();
         await using var app = builder.Build();
         app.MapPost("/api/messages", (HttpContext context, CloudAdapter adapter, IBot bot) => adapter.ProcessAsync(context.Request, context.Response, bot, context.RequestAborted));

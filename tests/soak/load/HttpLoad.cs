@@ -13,6 +13,9 @@ internal static class HttpLoad
 {
     private const int Clients = 64;
 
+    /// <summary>Until then the just-in-time compiler takes a good part of the processor.</summary>
+    private const int WarmSeconds = 20;
+
     /// <summary>A call's answers in turn, so that the walk goes on and its verdicts are made.</summary>
     private static readonly string[] Said = ["ok", "41", "41", "36", "4", "yes", "good", "40", "none", "yes", "warm", "txv", "im at the unit", "status", "why", "suc 22 hd 201"];
 
@@ -22,7 +25,7 @@ internal static class HttpLoad
         using var program = await Served.ProgramAsync();
         foreach (var served in new[] { echo, program })
         {
-            await RoundAsync(served, "warm-up", 3);
+            await RoundAsync(served, "warm-up", WarmSeconds);
         }
 
         var (echoed, answered) = (new List<Round>(), new List<Round>());

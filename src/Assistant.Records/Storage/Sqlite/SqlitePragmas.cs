@@ -1,5 +1,8 @@
 using System.Data.Common;
+using System.Runtime.CompilerServices;
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore.Diagnostics;
+using SQLitePCL;
 
 namespace Assistant.Records.Storage.Sqlite;
 
@@ -12,17 +15,42 @@ internal sealed class SqlitePragmas : DbConnectionInterceptor
     private const string Pragmas =
         "PRAGMA busy_timeout = 5000; PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA secure_delete = ON;";
 
+    // What was set stays with SQLite's own connection, which is kept and opened again many times a turn.
+    private readonly ConditionalWeakTable<sqlite3, object> set = [];
+
     public override void ConnectionOpened(DbConnection connection, ConnectionEndEventData eventData)
     {
+        if (IsSet(connection))
+        {
+            return;
+        }
+
         using var command = connection.CreateCommand();
         command.CommandText = Pragmas;
         command.ExecuteNonQuery();
+        Keep(connection);
     }
 
     public override async Task ConnectionOpenedAsync(DbConnection connection, ConnectionEndEventData eventData, CancellationToken cancellationToken = default)
     {
+        if (IsSet(connection))
+        {
+            return;
+        }
+
         await using var command = connection.CreateCommand();
         command.CommandText = Pragmas;
         await command.ExecuteNonQueryAsync(cancellationToken);
+        Keep(connection);
+    }
+
+    private bool IsSet(DbConnection connection) => connection is SqliteConnection { Handle: { } handle } && set.TryGetValue(handle, out _);
+
+    private void Keep(DbConnection connection)
+    {
+        if (connection is SqliteConnection { Handle: { } handle })
+        {
+            set.TryAdd(handle, this);
+        }
     }
 }

@@ -2,6 +2,7 @@ using Assistant.Records.Log;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Diagnostics;
+using Microsoft.EntityFrameworkCore.Infrastructure;
 
 namespace Assistant.Records.Storage.Sqlite;
 
@@ -11,16 +12,17 @@ namespace Assistant.Records.Storage.Sqlite;
 /// <param name="interceptors">Further watchers of the connection, after the one that sets it up.</param>
 public sealed class SqliteRecords(string path, bool readOnly = false, params IInterceptor[] interceptors) : IRecordsDatabase
 {
-    private readonly DbContextOptions<RecordsContext> options = new DbContextOptionsBuilder<RecordsContext>()
+    // Kept for the next one to use: making a context costs a turn more than its query.
+    private readonly PooledDbContextFactory<RecordsContext> contexts = new(new DbContextOptionsBuilder<RecordsContext>()
         .UseSqlite(ConnectionString(path, readOnly).ToString())
         .AddInterceptors([new SqlitePragmas(), .. interceptors])
-        .Options;
+        .Options);
 
     public string Path { get; } = path;
 
     public int WorkersAtOnce => 1;
 
-    public RecordsContext NewContext() => new(options);
+    public RecordsContext NewContext() => contexts.CreateDbContext();
 
     public async Task OpenAsync(CancellationToken cancellation = default)
     {
