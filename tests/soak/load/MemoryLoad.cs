@@ -11,7 +11,7 @@ internal static class MemoryLoad
         using var first = await program.Client.GetAsync(new Uri("api/start", UriKind.Relative));
         var atStart = Machine.ResidentMegabytes(program.Process);
         var watch = System.Diagnostics.Stopwatch.StartNew();
-        await Parallel.ForEachAsync(Enumerable.Range(0, visits), new ParallelOptions { MaxDegreeOfParallelism = 32 }, async (number, cancellation) =>
+        await Parallel.ForEachAsync(Enumerable.Range(0, visits), new ParallelOptions { MaxDegreeOfParallelism = 8 }, async (number, cancellation) =>
         {
             var visit = $"visit-{number:00000000}";
             await PostAsync(program, "api/visits", new { id = visit, site = $"Invented site {number}" }, cancellation);
