@@ -13,6 +13,9 @@ internal readonly record struct Weighing(FaultRule Rule, double Misfit, int Supp
     /// <summary>From here a single symptom speaks against a fault: two of its errors out.</summary>
     public const double Contradiction = 4;
 
+    /// <summary>Decimals of a misfit: two faults that fit alike are equal in every system of units, whatever the last bit says.</summary>
+    private const int Decimals = 9;
+
     /// <summary>The fault by its usual picture, or by another whose own proofs are all seen where that fits better.</summary>
     public static Weighing Best(FaultRule rule, SymptomTable table)
     {
@@ -81,7 +84,7 @@ internal readonly record struct Weighing(FaultRule Rule, double Misfit, int Supp
             }
         }
 
-        return new(rule, misfit, support, other, proven && proofs > 0, contradicted);
+        return new(rule, Math.Round(misfit, Decimals), support, other, proven && proofs > 0, contradicted);
     }
 
     /// <summary>True where this fault, being proven, leaves nothing for the other to explain: each of the other's signs is one that this fault shows as well.</summary>

@@ -74,8 +74,8 @@ internal static class Doubts
             }
         }
 
-        return us is > 0 and <= FewInTheOtherSystem && metric > 2 * us ? UnitSystem.Us
-            : metric is > 0 and <= FewInTheOtherSystem && us > 2 * metric ? UnitSystem.Metric
+        return us <= FewInTheOtherSystem && metric > 2 * us ? UnitSystem.Us
+            : metric <= FewInTheOtherSystem && us > 2 * metric ? UnitSystem.Metric
             : null;
     }
 
