@@ -44,4 +44,16 @@ public sealed class PlainAnswerTests
 
         Assert.Equal(value, Assert.Single(understood.Observations).Value);
     }
+
+    [Theory]
+    [InlineData("the room is coming down", "yes")]
+    [InlineData("box is pulling down", "yes")]
+    [InlineData("the room isnt coming down", "no")]
+    [InlineData("the cooler is not pulling down", "no")]
+    public void A_room_on_its_way_down_is_said_without_being_asked(string text, string value)
+    {
+        var observation = Assert.Single(LexiconFiles.Understander.Understand(text, new(null, UnitSystem.Us)).Observations);
+
+        Assert.Equal((FactCatalogue.PullingDown, value), (observation.Fact, observation.Value));
+    }
 }
