@@ -38,6 +38,34 @@ public class AssessmentBenchmarks
         new Reading(FactCatalogue.DischargeLineTemperature, 160, UnitOfMeasure.Fahrenheit),
     ]);
 
+    // A setting in degrees on a blend with glide, its basis not told: the faults are ranked by the dew point and by the bubble point.
+    private readonly FactSet blend = FactSet.Of(
+    [
+        new Observation(FactCatalogue.Refrigerant, "R448A"),
+        new Observation(FactCatalogue.Application, "cooler"),
+        new Observation(FactCatalogue.HeadPressureControl, "valve"),
+        new Reading(FactCatalogue.HeadPressureControlSetting, 30, UnitOfMeasure.Celsius),
+        new Reading(FactCatalogue.DesignCondenserSplit, 14, UnitOfMeasure.KelvinDifference),
+        new Reading(FactCatalogue.Setpoint, 3, UnitOfMeasure.Celsius),
+        new Reading(FactCatalogue.Differential, 2, UnitOfMeasure.KelvinDifference),
+        new Reading(FactCatalogue.BoxTemperature, 7, UnitOfMeasure.Celsius),
+        new Observation(FactCatalogue.CallingForCooling, "yes"),
+        new Observation(FactCatalogue.CoilIce, "none"),
+        new Observation(FactCatalogue.EvaporatorFans, "all"),
+        new Reading(FactCatalogue.AmbientTemperature, 2, UnitOfMeasure.Celsius),
+        new Observation(FactCatalogue.Compressor, "running"),
+        new Observation(FactCatalogue.CondenserFans, "all"),
+        new Observation(FactCatalogue.CondenserCoil, "clean"),
+        new Observation(FactCatalogue.SightGlass, "clear"),
+        new Reading(FactCatalogue.SuctionPressure, 2.7, UnitOfMeasure.Bar),
+        new Reading(FactCatalogue.DischargePressure, 11.6, UnitOfMeasure.Bar),
+        new Reading(FactCatalogue.LiquidLineTemperature, 21, UnitOfMeasure.Celsius),
+        new Reading(FactCatalogue.SuctionLineTemperatureAtBulb, 2, UnitOfMeasure.Celsius),
+    ]);
+
     [Benchmark]
     public Assessment WholeAssessment() => Assessor.Assess(winter);
+
+    [Benchmark]
+    public Assessment BlendWithGlide() => Assessor.Assess(blend);
 }
