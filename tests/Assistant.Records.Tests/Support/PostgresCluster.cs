@@ -43,13 +43,19 @@ internal sealed class PostgresCluster : IAsyncDisposable
     {
         string[] command = [ProgramOf("postgres"), "-D", Data, "-k", folder, "-c", "listen_addresses=", "-c", "max_connections=200", .. settings.SelectMany(s => new[] { "-c", s })];
 
-        // The shell waits for the name of a signal, and then stops the server it started; where its input ends, for good.
-        const string held = "\"$@\" >>\"$0/log\" 2>&1 & server=$!; read how; kill -${how:-INT} $server; wait $server; [ \"$how\" ] || rm -rf \"$0\"";
+        // The shell waits for the name of a signal, and then stops the server it started; where its input ends, or all of a run is told to end, for good.
+        const string held = """
+            "$@" >>"$0/log" 2>&1 & server=$!
+            end() { kill -INT $server; wait $server; rm -rf "$0"; exit; }
+            trap end TERM HUP INT
+            read how || end
+            kill -$how $server; wait $server
+            """;
         var (program, arguments) = AsUser("sh", ["-c", held, folder, .. command]);
         server = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardInput = true })!;
         for (var tries = 0; !await IsReadyAsync(); tries++)
         {
-            if (tries > 300 || server.HasExited)
+            if (tries > 1000 || server.HasExited)
             {
                 throw new InvalidOperationException($"PostgreSQL does not start: {await File.ReadAllTextAsync(Path.Combine(folder, "log"))}");
             }
