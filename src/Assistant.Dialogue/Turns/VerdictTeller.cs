@@ -47,7 +47,7 @@ internal sealed class VerdictTeller(PhraseBook book)
         leader.Standing == Standing.Established
         || (isLikelyNews && leader.Code != FaultCode.NoFault && leader.Because.Length >= LeastReasonsForLikely);
 
-    /// <summary>All the reasons for and against the leading fault, and what else is possible.</summary>
+    /// <summary>All the reasons for and against the leading fault, where its rule is from, and what else is possible.</summary>
     public void TellAll(TurnDraft draft, Assessment assessment)
     {
         var leading = assessment.Findings[0];
@@ -61,6 +61,11 @@ internal sealed class VerdictTeller(PhraseBook book)
         {
             var against = book.Say(reason, units);
             draft.AddReason(new(book.Say("reason.against", units, ("reason", against.Full)).Full, book.Say("reason.against", units, ("reason", against.Brief)).Brief));
+        }
+
+        if (leading.RuleSource.Length > 0)
+        {
+            draft.AddReason(book.Say("verdict.source", units, ("source", leading.RuleSource)));
         }
 
         var possible = assessment.Findings.Skip(1).Where(f => f.Standing != Standing.RuledOut).Take(MostRuledOutNamed).ToList();

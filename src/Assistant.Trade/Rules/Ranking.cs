@@ -34,6 +34,7 @@ internal static class Ranking
         }
 
         Array.Sort(weighings, 0, count, BestFirst.Instance);
+        PutChargeFirst(weighings.AsSpan(0, count), table);
         if (RoomIsHeld(table) || IsPullingDown(table))
         {
             PutSoundFirst(weighings.AsSpan(0, count));
@@ -70,6 +71,21 @@ internal static class Ranking
         for (; sound > 0 && !sorted[sound - 1].IsOtherThanSound && sorted[sound].Misfit - sorted[sound - 1].Misfit < OneError; sound--)
         {
             (sorted[sound - 1], sorted[sound]) = (sorted[sound], sorted[sound - 1]);
+        }
+    }
+
+    // A flashing glass is first a charge question: until a drop across drier or line was looked for, a restriction that fits no better by an error comes after it.
+    private static void PutChargeFirst(Span<Weighing> sorted, SymptomTable table)
+    {
+        if (sorted.Length < 2 || table.Knows(Symptom.DrierDrop) || table.Knows(Symptom.LiquidLineDrop))
+        {
+            return;
+        }
+
+        var (first, second) = (sorted[0], sorted[1]);
+        if (first.Rule.Code == FaultCode.LiquidLineRestriction && second.Rule.Code == FaultCode.Undercharge && second.Misfit - first.Misfit < OneError)
+        {
+            (sorted[0], sorted[1]) = (second, first);
         }
     }
 

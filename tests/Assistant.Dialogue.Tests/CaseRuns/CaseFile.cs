@@ -14,7 +14,7 @@ internal static class CaseFile
     public static IReadOnlyList<FaultCase> Hand { get; } = Of("hand.jsonl");
 
     /// <summary>More of them, written in other words and with fewer facts after the first were repaired.</summary>
-    public static IReadOnlyList<FaultCase> HandAgain { get; } = [.. Of("hand2.jsonl"), .. Of("hand3.jsonl")];
+    public static IReadOnlyList<FaultCase> HandAgain { get; } = [.. Of("hand2.jsonl"), .. Of("hand3.jsonl"), .. Of("hand4.jsonl")];
 
     private static IReadOnlyList<FaultCase> Of(string name) =>
         [.. File.ReadLines(Path.Combine(LexiconFiles.Root, "tests", "data", "cases", name)).Where(l => l.Length > 0).Select(Read)];

@@ -73,6 +73,51 @@ public class CautionTriggersTests
         Assert.Equal(given, cautions.Contains(CautionCode.TrappedLiquid));
     }
 
+    // The limits themselves, as their sources put them: a burn at 60 degC and over, cold food above 5 degC (FDA Food Code), ice at 0 degC and under, 52 degC (49 CFR 173).
+    [Theory]
+    [InlineData("discharge_line_temperature 60 degC", CautionCode.HotSurface, true)]
+    [InlineData("discharge_line_temperature 59.9 degC", CautionCode.HotSurface, false)]
+    [InlineData("product_temperature 5 degC", CautionCode.FoodSafety, false)]
+    [InlineData("product_temperature 5.1 degC", CautionCode.FoodSafety, true)]
+    [InlineData("ambient_temperature 0 degC", CautionCode.Ladder, true)]
+    [InlineData("ambient_temperature 0.1 degC", CautionCode.Ladder, false)]
+    [InlineData("box_temperature -10 degC", CautionCode.TrappedInside, true)]
+    [InlineData("box_temperature -9.9 degC", CautionCode.TrappedInside, false)]
+    [InlineData("cylinder_temperature 52 degC", CautionCode.CylinderHeating, true)]
+    [InlineData("cylinder_temperature 51.9 degC", CautionCode.CylinderHeating, false)]
+    public void A_limit_is_kept_to_the_tenth_of_a_degree(string fact, CautionCode caution, bool given) =>
+        Assert.Equal(given, CautionTriggers.For(FactsOf.Visit(fact), []).Contains(caution));
+
+    [Theory]
+    [InlineData("refrigerant R290", "flammable-refrigerant")]
+    [InlineData("refrigerant R717", "ammonia")]
+    [InlineData("refrigerant R744", "oxygen-displacement high-pressure-co2")]
+    [InlineData("refrigerant R134a", "")]
+    [InlineData("ambient_temperature -5 degC", "ladder roof-weather lone-work cold-stress")]
+    [InlineData("application freezer", "lone-work cold-stress trapped-inside")]
+    [InlineData("coil_ice blocked", "lock-out moving-fan ice-removal")]
+    [InlineData("coil_ice distributor-end", "")]
+    [InlineData("evaporator_fans some", "lock-out moving-fan")]
+    [InlineData("evaporator_fans none", "lock-out moving-fan")]
+    [InlineData("condenser_coil dirty", "lock-out moving-fan")]
+    [InlineData("condenser_coil snowed", "lock-out moving-fan ladder roof-weather")]
+    [InlineData("condenser_fans none", "lock-out moving-fan")]
+    [InlineData("charge_added 2 lb", "liquid-refrigerant no-venting liquid-to-suction")]
+    [InlineData("charge_recovered 2 lb", "liquid-refrigerant overfull-cylinder no-venting")]
+    [InlineData("test_pressure 150 psig", "nitrogen")]
+    [InlineData("hot_work_allowed yes", "hot-work burnt-refrigerant")]
+    [InlineData("calling_for_cooling yes", "")]
+    public void A_fact_brings_these_cautions_and_no_others(string fact, string cautions) =>
+        Assert.Equal(cautions, string.Join(" ", CautionTriggers.For(FactsOf.Visit(fact), []).Select(c => Codes.Of(c))));
+
+    [Fact]
+    public void A_still_compressor_without_a_call_is_no_electrical_matter() =>
+        Assert.Empty(CautionTriggers.For(FactsOf.Visit("compressor off", "calling_for_cooling no"), []));
+
+    [Fact]
+    public void A_running_compressor_under_a_call_is_no_electrical_matter() =>
+        Assert.Empty(CautionTriggers.For(FactsOf.Visit("compressor running", "calling_for_cooling yes"), []));
+
     [Fact]
     public void Each_caution_stands_once_in_the_order_of_the_codes()
     {

@@ -1,4 +1,5 @@
 using Assistant.Trade.Rules;
+using Assistant.Trade.Rules.Evidence;
 
 namespace Assistant.Trade.Tests.Rules;
 
@@ -25,13 +26,13 @@ public class PublishedDirectionTests
         Assert.NotNull(sign);
         if (direction == '+')
         {
-            Assert.NotNull(sign.Low);
-            Assert.Null(sign.High);
+            Assert.True(double.IsFinite(sign.Value.Low));
+            Assert.Equal(double.PositiveInfinity, sign.Value.High);
         }
         else
         {
-            Assert.NotNull(sign.High);
-            Assert.Null(sign.Low);
+            Assert.True(double.IsFinite(sign.Value.High));
+            Assert.Equal(double.NegativeInfinity, sign.Value.Low);
         }
     }
 
@@ -51,7 +52,7 @@ public class PublishedDirectionTests
         Assert.NotEmpty(cause);
 
         // One-sided the other way would be a contradiction; no word on it, or a range to both sides, is the departure.
-        Assert.True(sign is null || (published == '+' ? !(sign is { Low: null, High: < 0 }) : !(sign is { Low: > 0, High: null })));
+        Assert.True(sign is null || (published == '+' ? sign is not { Low: double.NegativeInfinity, High: < 0 } : sign is not { Low: > 0, High: double.PositiveInfinity }));
     }
 
     [Theory]
@@ -62,7 +63,7 @@ public class PublishedDirectionTests
     public void A_fault_is_established_only_by_its_own_test(FaultCode fault, string symptom, string test)
     {
         Assert.NotEmpty(test);
-        Assert.True(SignOf(fault, symptom)!.IsProof);
+        Assert.True(SignOf(fault, symptom)!.Value.IsProof);
     }
 
     [Fact]
@@ -70,15 +71,14 @@ public class PublishedDirectionTests
     {
         foreach (var code in Enum.GetValues<FaultCode>().Where(c => c != FaultCode.NotEnoughEvidence))
         {
-            var rule = RuleExplanation.Of(code);
-            Assert.NotNull(rule);
+            var rule = FaultRules.Of(code);
+            Assert.Equal(code, rule.Code);
             Assert.NotEmpty(rule.Source);
             Assert.NotEmpty(rule.Test);
-            Assert.NotEmpty(rule.Signs);
+            Assert.NotEmpty(rule.Shows);
         }
-
-        Assert.Null(RuleExplanation.Of(FaultCode.NotEnoughEvidence));
     }
 
-    private static RuleSign? SignOf(FaultCode fault, string symptom) => RuleExplanation.Of(fault)!.Signs.FirstOrDefault(s => s.Name == symptom);
+    private static Expectation? SignOf(FaultCode fault, string symptom) =>
+        FaultRules.Of(fault).Shows.Where(s => Codes.KebabOf(s.Symptom.ToString()) == symptom).Select(s => (Expectation?)s).FirstOrDefault();
 }

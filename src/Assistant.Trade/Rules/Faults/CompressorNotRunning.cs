@@ -18,7 +18,7 @@ internal static class CompressorNotRunning
         Sees(Compressor, Weights.CompressorStill, Off).Proving(),
         Sees(Calling, Weights.Call, Yes).Proving(),
         Allows(Solenoid, Weights.Solenoid, Yes),
-        AtMost(RestingGap, StandingLimits.Equal, StandingLimits.Scatter).Proving(),
+        Between(RestingGap, -StandingLimits.Equal, StandingLimits.Equal, StandingLimits.Scatter).Proving(),
         AtMost(RestingTd, StandingLimits.PumpedDown, StandingLimits.LowSideScatter),
         AtLeast(HighSideOverAmbient, StandingLimits.EqualisedUnderAmbient, StandingLimits.Scatter).Neutral(),
         Allows(SightGlass, Weights.GlassSpeaks, Clear, Flashing, Empty),

@@ -25,6 +25,7 @@ internal static class HeadPressureControlLow
         AtLeast(TdShare, CoilLimits.LowHeadTd, CoilLimits.FaultyTdScatter).Neutral(),
         AtLeast(ValveDemand, CoilLimits.LowHeadDemand, CoilLimits.DemandScatter),
         Sees(CoilIce, Weights.Ice, NoIce, LightIce, DistributorEnd),
+        Allows(Compressor, Weights.HeadWhileCycling, Running),
         Sees(HeadControl, Weights.HeadControl, Valve, FanCycling))
     {
         OtherWays = [Without],

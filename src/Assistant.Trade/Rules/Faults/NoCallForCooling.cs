@@ -19,7 +19,7 @@ internal static class NoCallForCooling
         Sees(Solenoid, Weights.Solenoid, No),
         Sees(Compressor, Weights.CompressorSeen, Off),
         Allows(Defrost, Weights.Defrost, Yes, No),
-        AtLeast(BoxOverCall, RoomLimits.OverCall, RoomLimits.OverCallScatter).Proving().Neutral(),
+        AtLeast(BoxOverCall, RoomLimits.ClearlyOverCall, RoomLimits.OverCallScatter).Proving().Neutral(),
         AtMost(SettingExcess, RoomLimits.UsableSetting, RoomLimits.UsableSettingScatter).Proving().Neutral(),
         AtLeast(BoxOverSetpoint, RoomLimits.NotUnder, RoomLimits.RoomScatter).Neutral(),
         AtLeast(RestingTd, StandingLimits.PumpedDown, StandingLimits.LowSideScatter),

@@ -39,7 +39,7 @@ internal static class Undercharge
         AtMost(StandingExcess, StandingLimits.NoLiquidLeft, StandingLimits.Scatter),
         Sees(SightGlass, Weights.GlassSpeaks, Flashing, Empty),
         Allows(Compressor, Weights.CompressorSeen, Off, ShortCycling),
-        AtMost(RestingGap, StandingLimits.Equal, StandingLimits.Scatter).Neutral(),
+        Between(RestingGap, -StandingLimits.Equal, StandingLimits.Equal, StandingLimits.Scatter).Neutral(),
         AtLeast(HighSideOverAmbient, StandingLimits.EqualisedUnderAmbient, StandingLimits.Scatter).Neutral(),
         AtLeast(BoxOverSetpoint, RoomLimits.NotUnder, RoomLimits.RoomScatter).Neutral());
 }

@@ -46,6 +46,9 @@ internal static class RoomLimits
     public static TemperatureDifference OverCall { get; } = new(0);
     public static TemperatureDifference OverCallScatter { get; } = new(20);
 
+    /// <summary>It is proven only where the control's own sensor could not excuse it, which may be off by 1 degF like any other thermometer: common practice.</summary>
+    public static TemperatureDifference ClearlyOverCall { get; } = new(1 / 1.8);
+
     /// <summary>Setpoint and differential let the room become warmer than suits what is stored: by 2.5 degF a fault (5 degC / 41 degF in a cooler: FDA Food
     /// Code 3-501.16; -15 degC in a freezer: common practice), by 2.2 degF still use.</summary>
     public static TemperatureDifference WrongSetting { get; } = new(1.4);

@@ -30,6 +30,9 @@ internal static class Weights
     /// <summary>A compressor that runs rules out that it does not.</summary>
     public static Weight CompressorStill { get; } = new(40);
 
+    /// <summary>A compressor that starts and stops holds no steady head by which to judge a control.</summary>
+    public static Weight HeadWhileCycling { get; } = new(4);
+
     /// <summary>Whether the control calls.</summary>
     public static Weight Call { get; } = new(14);
 
