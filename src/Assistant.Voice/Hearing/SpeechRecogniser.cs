@@ -30,9 +30,9 @@ public sealed class SpeechRecogniser : IDisposable
         try
         {
             File.WriteAllText(dictionary, sounds.FileFor(vocabulary));
-            // All senones are scored in every frame, so that a grammar's score and free speech's can be compared.
+            // The steady noise is taken out before; a second remover would only take from the speech. All senones are scored in every frame, so that a grammar's score and free speech's can be compared.
             var decoder = SphinxDecoder.Open(
-                "-hmm", model.Folder, "-dict", dictionary, "-compallsen", "yes", "-allphone_ci", "yes", "-logfn", "/dev/null", "-samprate", "16000", "-remove_silence", "no");
+                "-hmm", model.Folder, "-dict", dictionary, "-compallsen", "yes", "-allphone_ci", "yes", "-logfn", "/dev/null", "-samprate", "16000", "-remove_silence", "no", "-remove_noise", "no");
             decoder.SetPhoneLoop(Background);
             return new(decoder, thresholds ?? new());
         }
@@ -58,6 +58,7 @@ public sealed class SpeechRecogniser : IDisposable
                 return Heard.Nothing;
             }
 
+            sound = SpeechSpan.Of(NoiseReduction.Of(sound));
             var free = decoder.Decode(Background, sound);
             var best = Decode(grammar, sound, Beams.Usual);
             var heard = Judge(best, free);
