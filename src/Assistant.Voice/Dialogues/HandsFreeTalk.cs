@@ -99,7 +99,7 @@ public sealed class HandsFreeTalk(VoiceSession session, ISpeechVoice voice, Micr
 
     private async Task<VoiceTurn?> InterruptedAsync(Task playing, ChannelReader<short[]> pieces, CancellationToken cancellation)
     {
-        var ear = new Endpointer(new() { EndFrames = 25 });
+        var ear = new Endpointer(EndpointerSettings.OverSpeech);
         while (!playing.IsCompleted)
         {
             if (!pieces.TryRead(out var piece))

@@ -94,7 +94,7 @@ public sealed class Endpointer(EndpointerSettings settings)
 
     private double Threshold(double level)
     {
-        var floor = levels.Count == 0 ? level : levels.Order().ElementAt(levels.Count / 5);
+        var floor = levels.Count == 0 ? level : levels.Order().ElementAt((int)(settings.FloorShare * (levels.Count - 1)));
         return Math.Max(floor + settings.OverNoise, settings.LeastLevel);
     }
 
@@ -135,6 +135,9 @@ public sealed record EndpointerSettings
 {
     public int Rate { get; init; } = PcmAudio.HearingRate;
 
+    /// <summary>For a word said over the assistant's own speech: short, and louder than the loudest that comes back of that.</summary>
+    public static EndpointerSettings OverSpeech { get; } = new() { EndFrames = 25, FloorShare = 0.9, FloorFrames = 100 };
+
     /// <summary>How far over the noise a frame is loud, dB.</summary>
     public double OverNoise { get; init; } = 6;
 
@@ -152,6 +155,9 @@ public sealed record EndpointerSettings
 
     /// <summary>Frames kept from before it was loud: the soft beginning of a word.</summary>
     public int LeadFrames { get; init; } = 30;
+
+    /// <summary>The share of frames that are no louder than the noise: its level is the loudest of them.</summary>
+    public double FloorShare { get; init; } = 0.2;
 
     /// <summary>Frames over which the noise is measured.</summary>
     public int FloorFrames { get; init; } = 200;

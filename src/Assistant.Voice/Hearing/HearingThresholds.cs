@@ -7,7 +7,7 @@ namespace Assistant.Voice.Hearing;
 public sealed record HearingThresholds
 {
     /// <summary>The least <see cref="Heard.Fit"/> of words that are taken, log units per frame.</summary>
-    public double LeastFit { get; init; } = -9.5;
+    public double LeastFit { get; init; } = -15;
 
     /// <summary>The shortest sound that is taken for speech.</summary>
     public TimeSpan LeastSpeech { get; init; } = TimeSpan.FromMilliseconds(180);

@@ -58,7 +58,7 @@ public sealed class SpeechRecogniser : IDisposable
                 return Heard.Nothing;
             }
 
-            sound = SpeechSpan.Of(NoiseReduction.Of(sound));
+            sound = ComfortNoise.Under(SpeechSpan.Of(NoiseReduction.Of(sound)));
             var free = decoder.Decode(Background, sound);
             var best = Decode(grammar, sound, Beams.Usual);
             var heard = Judge(best, free);

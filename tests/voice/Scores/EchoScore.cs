@@ -50,7 +50,7 @@ internal static class EchoScore
 
     private static List<PcmAudio> Utterances(PcmAudio sound)
     {
-        var ear = new Endpointer(new() { EndFrames = 25 });
+        var ear = new Endpointer(EndpointerSettings.OverSpeech);
         List<PcmAudio> all = [.. sound.Samples.Chunk(4096).SelectMany(piece => ear.Take(piece))];
         return ear.Finish() is { } last ? [.. all, last] : all;
     }

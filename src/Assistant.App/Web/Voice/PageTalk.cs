@@ -14,7 +14,7 @@ internal sealed class PageTalk(VoiceSession session) : IDisposable
 
     private readonly SemaphoreSlim one = new(1, 1);
     private Endpointer ear = new(new());
-    private Endpointer overSpeech = OverSpeech();
+    private Endpointer overSpeech = new(EndpointerSettings.OverSpeech);
     private TimeSpan silent;
 
     public DateTimeOffset Used { get; set; }
@@ -33,7 +33,7 @@ internal sealed class PageTalk(VoiceSession session) : IDisposable
     /// <summary>The next piece of a running sound; gives a turn where an utterance has ended in it.</summary>
     public Task<VoiceView> ListenAsync(PcmAudio piece, CancellationToken cancellation) => InTurnAsync(async () =>
     {
-        overSpeech = OverSpeech();
+        overSpeech = new(EndpointerSettings.OverSpeech);
         if (ear.Take(piece.At(PcmAudio.HearingRate).Samples).FirstOrDefault() is { } utterance)
         {
             Fresh();
@@ -65,9 +65,6 @@ internal sealed class PageTalk(VoiceSession session) : IDisposable
     }, cancellation);
 
     public void Dispose() => one.Dispose();
-
-    // What is said over the assistant's own speech is short: a word such as "stop".
-    private static Endpointer OverSpeech() => new(new() { EndFrames = 25 });
 
     // What came before is not part of the next utterance.
     private void Fresh() => (ear, silent) = (new(new()), TimeSpan.Zero);
