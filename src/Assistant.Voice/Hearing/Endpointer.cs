@@ -136,7 +136,7 @@ public sealed record EndpointerSettings
     public int Rate { get; init; } = PcmAudio.HearingRate;
 
     /// <summary>For a word said over the assistant's own speech: short, and louder than the loudest that comes back of that.</summary>
-    public static EndpointerSettings OverSpeech { get; } = new() { EndFrames = 25, FloorShare = 0.9, FloorFrames = 100 };
+    public static EndpointerSettings OverSpeech { get; } = new() { EndFrames = 25, FloorShare = 0.9, FloorFrames = 45 };
 
     /// <summary>How far over the noise a frame is loud, dB.</summary>
     public double OverNoise { get; init; } = 6;
