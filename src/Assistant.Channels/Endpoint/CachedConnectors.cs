@@ -18,7 +18,7 @@ internal sealed class CachedConnectors(ConnectorFactory inner, ConcurrentDiction
             return await inner.CreateAsync(serviceUrl, audience, cancellationToken);
         }
 
-        var client = cache.GetOrAdd(key, _ => new(() => inner.CreateAsync(serviceUrl, audience, CancellationToken.None)));
+        var client = cache.GetOrAdd(key, _ => new(() => KeptAsync(serviceUrl, audience)));
         try
         {
             return await client.Value.WaitAsync(cancellationToken);
@@ -29,4 +29,7 @@ internal sealed class CachedConnectors(ConnectorFactory inner, ConcurrentDiction
             throw;
         }
     }
+
+    private async Task<IConnectorClient> KeptAsync(string serviceUrl, string? audience) =>
+        new KeptConnector(await inner.CreateAsync(serviceUrl, audience, CancellationToken.None));
 }

@@ -1,7 +1,4 @@
-using System.Text.RegularExpressions;
 using Assistant.Dialogue.Replies;
-using Assistant.Dialogue.Turns;
-using Assistant.Dialogue.Visits;
 using Assistant.Records.Conversations;
 using Assistant.Records.Log;
 using Assistant.Records.Outbox;
@@ -16,7 +13,7 @@ namespace Assistant.Channels.Xmpp;
 /// Takes what is said in the rooms and what is written directly: finds out who it is by the account, and puts the reply into the outbox
 /// in one commit with what it answers.
 /// </summary>
-internal sealed partial class XmppDesk(EventLog log, ConversationService conversations, ITurnEngine engine, PhraseBook book, PeopleService people, XmppSettings settings, TimeProvider clock, Action<Exception> onFailure) : IXmppTalk
+internal sealed class XmppDesk(EventLog log, ConversationService conversations, VisitJoining joining, PhraseBook book, PeopleService people, XmppSettings settings, TimeProvider clock, Action<Exception> onFailure) : IXmppTalk
 {
     private const string Channel = XmppSettings.Channel;
 
@@ -87,9 +84,9 @@ internal sealed partial class XmppDesk(EventLog log, ConversationService convers
     {
         try
         {
-            if (JoinPattern().Match(ShortWords.Plain(said.Text)) is { Success: true } join)
+            if (await joining.TakeAsync(said.Text, speaker.Person, Channel, said.Conversation, cancellation) is { } joined)
             {
-                await JoinAsync(said, speaker, join.Groups["code"].Value, cancellation);
+                await outbox.AddAsync(new(Channel, said.Conversation, said.Id, joined.Reply, clock.GetUtcNow(), joined.Seen), cancellation);
                 return;
             }
 
@@ -107,20 +104,6 @@ internal sealed partial class XmppDesk(EventLog log, ConversationService convers
         }
     }
 
-    private async Task JoinAsync(Said said, Speaker speaker, string code, CancellationToken cancellation)
-    {
-        if (await people.Visits.JoinByCodeAsync(code, speaker.Person, Channel, said.Conversation, cancellation: cancellation) is not Joined joined)
-        {
-            await SayAsync(said, Line("text.join-refused"), cancellation);
-            return;
-        }
-
-        var state = VisitState.Fold(await log.ReadAsync(joined.VisitId, cancellation));
-        var now = engine.Take(state, new("", "", "", "", state.OpenedAt, "repeat")).Reply;
-        var reply = now with { Say = book.Say("text.joined", state.Units, ("site", state.Site ?? "")), Parts = [], Cautions = [] };
-        await outbox.AddAsync(new(Channel, said.Conversation, said.Id, reply, clock.GetUtcNow(), new(joined.VisitId, state.Version)), cancellation);
-    }
-
     // One line a day to one whom nobody knows, whatever they say.
     private Task OnceADayAsync(Said said, string who, Reply line, CancellationToken cancellation) =>
         outbox.AddAsync(Channel, said.Conversation, $"stranger {said.Conversation} {who} {said.At.UtcDateTime:yyyy-MM-dd}", line, clock.GetUtcNow(), cancellation);
@@ -129,9 +112,6 @@ internal sealed partial class XmppDesk(EventLog log, ConversationService convers
         outbox.AddAsync(Channel, said.Conversation, said.Id, line, clock.GetUtcNow(), cancellation);
 
     private Reply Line(string key, params ReadOnlySpan<ReasonPart> parts) => new(book.Say(key, UnitSystem.Us, parts), [], [], null, [], null, [], null, []);
-
-    [GeneratedRegex(@"^(join|visit) (?<code>\d{4,8})$")]
-    private static partial Regex JoinPattern();
 
     private sealed record Speaker(string Name, Person? Person);
 

@@ -25,6 +25,17 @@ public class CachedConnectorsTests
     }
 
     [Fact]
+    public async Task A_client_outlives_the_turn_that_disposes_of_it()
+    {
+        var client = new Mock<IConnectorClient>();
+        inner.Setup(f => f.CreateAsync(It.IsAny<string>(), It.IsAny<string>(), It.IsAny<CancellationToken>())).ReturnsAsync(client.Object);
+
+        (await new CachedConnectors(inner.Object, new()).CreateAsync("http://127.0.0.1:1/", "a", CancellationToken.None)).Dispose();
+
+        client.Verify(c => c.Dispose(), Times.Never);
+    }
+
+    [Fact]
     public async Task Addresses_beyond_the_sixty_fourth_are_served_and_not_kept()
     {
         var factory = new CachedConnectors(inner.Object, new());

@@ -35,6 +35,19 @@ public class BotEndpointTests(AppServer server) : IClassFixture<AppServer>
     }
 
     [Fact]
+    public async Task One_answer_after_the_other_goes_to_the_same_service()
+    {
+        await using var connector = new StubConnector();
+        foreach (var id in new[] { "g-1", "g-2", "g-3" })
+        {
+            using var response = await PostAsync(Said(id, "after-1", "status", connector.Address.ToString()));
+
+            Assert.True(response.IsSuccessStatusCode, $"{id}: {response.StatusCode}");
+            Assert.Equal(id, (string?)connector.Take().Activity["replyToId"]);
+        }
+    }
+
+    [Fact]
     public async Task The_same_activity_id_gets_the_same_answer_and_changes_nothing()
     {
         var activity = Said("c-1", "repeat-1", "ok", "http://127.0.0.1:1/", expectReplies: true);
