@@ -110,6 +110,18 @@ public class CautionTriggersTests
     public void A_fact_brings_these_cautions_and_no_others(string fact, string cautions) =>
         Assert.Equal(cautions, string.Join(" ", CautionTriggers.For(FactsOf.Visit(fact), []).Select(c => Codes.Of(c))));
 
+    [Theory]
+    [InlineData("ambient_temperature -5 degC", "application freezer", "ladder roof-weather lone-work cold-stress trapped-inside")]
+    [InlineData("condenser_coil dirty", "condenser_fans some", "lock-out moving-fan")]
+    [InlineData("coil_ice blocked", "evaporator_fans none", "lock-out moving-fan ice-removal")]
+    [InlineData("charge_added 2 lb", "charge_recovered 2 lb", "liquid-refrigerant overfull-cylinder no-venting liquid-to-suction")]
+    public void Two_facts_that_ask_for_the_same_caution_bring_it_still(string one, string other, string cautions) =>
+        Assert.Equal(cautions, string.Join(" ", CautionTriggers.For(FactsOf.Visit(one, other), []).Select(c => Codes.Of(c))));
+
+    [Fact]
+    public void A_fact_and_a_likely_fault_that_ask_for_the_same_caution_bring_it_still() =>
+        Assert.Contains(CautionCode.NoVenting, CautionTriggers.For(FactsOf.Visit("charge_added 2 lb"), [new(FaultCode.Undercharge, Standing.Likely, [], [], "")]));
+
     [Fact]
     public void A_still_compressor_without_a_call_is_no_electrical_matter() =>
         Assert.Empty(CautionTriggers.For(FactsOf.Visit("compressor off", "calling_for_cooling no"), []));
