@@ -16,10 +16,8 @@ namespace Assistant.App.Web;
 /// </summary>
 internal static class PageHost
 {
-    /// <summary>A phone and a few tabs on one machine; a firm's phones, each with the stream of its visit. A runaway client must not take all memory.</summary>
-    private const int MostConnections = 200;
-
-    private const int MostConnectionsOfAFirm = 4000;
+    /// <summary>Six and more for each open page, and a proxy brings those of all phones; a runaway client must still not take all memory.</summary>
+    private const int MostConnections = 5000;
 
     /// <summary>What an endpoint takes that says no other size.</summary>
     private const int LargestBody = 64 * 1024;
@@ -36,7 +34,7 @@ internal static class PageHost
         builder.WebHost.UseKestrelHttpsConfiguration().ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
-            kestrel.Limits.MaxConcurrentConnections = exposure.IsReachable ? MostConnectionsOfAFirm : MostConnections;
+            kestrel.Limits.MaxConcurrentConnections = MostConnections;
             kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
             kestrel.Limits.MinRequestBodyDataRate = SlowestBody;
             kestrel.Limits.MinResponseDataRate = SlowestBody;

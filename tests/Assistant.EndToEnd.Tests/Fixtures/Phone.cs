@@ -8,6 +8,11 @@ public sealed class Phone : IAsyncLifetime
     public const int Width = 360;
     public const int Height = 740;
 
+    /// <summary>No test uses more of them at once.</summary>
+    private const int MostOpen = 4;
+
+    private readonly Queue<IBrowserContext> open = [];
+
     private IPlaywright? playwright;
     private IBrowser? browser;
 
@@ -45,6 +50,12 @@ public sealed class Phone : IAsyncLifetime
             ServiceWorkers = installs ? ServiceWorkerPolicy.Allow : ServiceWorkerPolicy.Block,
         });
         context.SetDefaultTimeout(20_000);
+        open.Enqueue(context);
+        if (open.Count > MostOpen)
+        {
+            await open.Dequeue().CloseAsync();
+        }
+
         if (person is not null)
         {
             await context.AddInitScriptAsync($"localStorage.setItem('coldwalk.person', '{person}')");

@@ -1,5 +1,6 @@
 using System.Net;
 using System.Net.Http.Json;
+using System.Net.Sockets;
 using System.Text.Json.Nodes;
 using Assistant.EndToEnd.Tests.Fixtures;
 
@@ -20,6 +21,30 @@ public class ApiTests(AppServer server) : IClassFixture<AppServer>
         Assert.DoesNotContain("unsafe", policy, StringComparison.Ordinal);
         Assert.Equal("nosniff", Assert.Single(response.Headers.GetValues("X-Content-Type-Options")));
         Assert.Equal("no-referrer", Assert.Single(response.Headers.GetValues("Referrer-Policy")));
+    }
+
+    [Fact]
+    public async Task A_crew_of_phones_that_hold_their_lines_open_shuts_nobody_out()
+    {
+        var lines = new List<TcpClient>();
+        try
+        {
+            for (var i = 0; i < 300; i++)
+            {
+                var line = new TcpClient();
+                await line.ConnectAsync(server.Address.Host, server.Address.Port);
+                lines.Add(line);
+            }
+
+            using var late = new HttpClient { BaseAddress = server.Address };
+            using var response = await late.GetAsync("/js/main.js");
+
+            Assert.Equal(HttpStatusCode.OK, response.StatusCode);
+        }
+        finally
+        {
+            lines.ForEach(line => line.Dispose());
+        }
     }
 
     [Fact]

@@ -60,6 +60,21 @@ public class BudgetTests(Phone phone)
         Assert.InRange(watch.ElapsedMilliseconds, 0, 5000);
     }
 
+    [Fact]
+    public async Task A_page_that_came_in_part_says_so_and_loads_itself_again()
+    {
+        var id = await NewVisitAsync();
+        var page = await phone.NewPageAsync(installs: false);
+        // Once when it is fetched ahead, once when it is wanted.
+        await page.RouteAsync("**/js/pad.js", route => route.AbortAsync(), new() { Times = 2 });
+
+        await page.GotoAsync($"/?visit={id}", new() { WaitUntil = WaitUntilState.Commit });
+
+        await Assertions.Expect(page.Locator("#trouble")).ToHaveTextAsync("The page did not come whole over this line. It loads itself again.");
+        await Assertions.Expect(page.Locator("#ask")).Not.ToBeEmptyAsync();
+        await Assertions.Expect(page.Locator("#trouble")).ToBeHiddenAsync();
+    }
+
     private async Task<string> NewVisitAsync()
     {
         var id = Guid.NewGuid().ToString();
