@@ -26,6 +26,7 @@ public static class JudgementTable
         new ChargePlanJudgement(),
         new ChargeStateJudgement(),
         new WinterChargeJudgement(),
+        new SupplyVoltageJudgement(),
         new ValveReadyJudgement(),
         new ValveSuperheatJudgement(),
         new PullDownJudgement(),
