@@ -26,7 +26,9 @@ public sealed class DueReminders(CallRoom room)
 
         foreach (var due in await store.DueAsync(now, cancellation))
         {
-            if (due.Conversations.Any(c => c.Channel == channel && c.Conversation == conversation) && await GiveAsync(due, now, asking, cancellation) is { } reply)
+            if (due.Conversations.Any(c => c.Channel == channel && c.Conversation == conversation)
+                && !due.IsLeftToAnother(await room.Conversations.StateOfAsync(due.VisitId, cancellation), channel, now)
+                && await GiveAsync(due, now, asking, cancellation) is { } reply)
             {
                 given.Add(reply);
             }

@@ -27,6 +27,11 @@ public sealed class TextReminders(EventLog log, ConversationService conversation
             }
 
             var state = await conversations.StateOfAsync(due.VisitId, cancellation);
+            if (due.IsLeftToAnother(state, TextSettings.Channel, now))
+            {
+                continue;
+            }
+
             var say = due.CheckIn is null ? book.Say("reminder-due", state.Units, ("about", due.About)) : book.Say("check-in.ask", state.Units);
             var reply = Now(state) with { Say = say, Parts = [] };
 

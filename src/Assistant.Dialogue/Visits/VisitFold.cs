@@ -23,7 +23,7 @@ internal static class VisitFold
                 Before = e.Before,
                 Cylinders = CylinderDesk.Empty with { Known = CylinderDesk.Empty.Known.SetItems((e.Cylinders ?? []).Select(c => KeyValuePair.Create(c.Tag, c))) },
             },
-            MessageHeard => next with { LastMessage = number },
+            MessageHeard e => next with { LastMessage = number, Channels = next.Channels.SetItem(e.By, e.Channel) },
             FactTaken e => Take(next, e, number),
             FactQuestioned e => Question(next, e, number),
             ClarificationAsked e => next with

@@ -80,6 +80,9 @@ public sealed record VisitState
     /// <summary>Who is on the visit with which role (on-site, helping, office), by name; empty where nobody signs in.</summary>
     public ImmutableDictionary<string, string> People { get; init; } = ImmutableDictionary<string, string>.Empty;
 
+    /// <summary>By what channel each person who said something was heard last.</summary>
+    public ImmutableDictionary<string, string> Channels { get; init; } = ImmutableDictionary<string, string>.Empty;
+
     /// <summary>What people call the equipment, or null.</summary>
     public string? Unit { get; init; }
 

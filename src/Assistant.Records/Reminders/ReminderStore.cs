@@ -49,7 +49,7 @@ public sealed class ReminderStore(IRecordsDatabase database)
         {
             var happened = EventJson.Read(r.Set.Kind, r.Set.Body, r.Set.Personal, r.Set.Number);
             return new DueReminder(
-                r.Reminder.VisitId, r.Reminder.EventNumber, r.Reminder.Due, (happened as ReminderSet)?.About ?? "", happened as CheckInExpected, [.. addresses[r.Reminder.VisitId]])
+                r.Reminder.VisitId, r.Reminder.EventNumber, r.Reminder.Due, happened.By, (happened as ReminderSet)?.About ?? "", happened as CheckInExpected, [.. addresses[r.Reminder.VisitId]])
             {
                 IsDone = r.Reminder.DoneAt is not null,
             };

@@ -42,6 +42,20 @@ public abstract class ReminderStoreTests(Store store)
     }
 
     [Fact]
+    public void A_reminder_goes_first_to_the_channel_its_person_was_heard_on_last()
+    {
+        MessageHeard Heard(string by, string channel) => new("m", channel, "ok") { At = Invented.Morning, By = by };
+        var visit = VisitState.Fold([Heard("Robin", "sms"), Heard("Robin", "page"), Heard("Kim", "sms")]);
+        var due = new DueReminder("v", 2, Invented.Morning, "Robin", "read the head again", null, [new("sms", "+1"), new("page", "v")]);
+
+        Assert.True(due.IsLeftToAnother(visit, "sms", Invented.Morning.AddSeconds(119)));
+        Assert.False(due.IsLeftToAnother(visit, "page", Invented.Morning));
+        Assert.False(due.IsLeftToAnother(visit, "sms", Invented.Morning.AddMinutes(2)));
+        Assert.False((due with { Conversations = [new("sms", "+1")] }).IsLeftToAnother(visit, "sms", Invented.Morning));
+        Assert.False((due with { By = "Ben" }).IsLeftToAnother(visit, "sms", Invented.Morning));
+    }
+
+    [Fact]
     public async Task A_reminder_that_was_withdrawn_never_falls_due()
     {
         await using var records = await TemporaryRecords.OpenAsync(store);
