@@ -28,6 +28,7 @@ public sealed class QuestionAnswerer(PhraseBook phrases)
         ["discharge-temperature"] = DischargeTemperatureQuestion.Answer,
         ["room-concentration"] = RoomConcentrationQuestion.Answer,
         ["pull-down"] = PullDownQuestion.Answer,
+        ["condenser-volume"] = CondenserVolumeQuestion.Answer,
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>The questions that can be answered, in the contract's spelling.</summary>

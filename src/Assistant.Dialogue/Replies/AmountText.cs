@@ -85,7 +85,8 @@ public static class AmountText
         {
             "bar" => size < 2 ? "0.00" : "0.0",
             "kg" => size < 10 ? "0.##" : "0.#",
-            "lb" or "oz" or "A" or "ft3" or "l" or "inHg vacuum" => "0.#",
+            "lb" or "oz" or "A" or "l" or "inHg vacuum" => "0.#",
+            "ft3" => size < 1 ? "0.###" : size < 10 ? "0.##" : "0.#",
             "1" => size < 1 ? "0.##" : "0.#",
             "psig" => size < 10 ? "0.#" : "0",
             "degF" when unit.Dimension == Dimension.TemperatureDifference => size < 10 ? "0.#" : "0",

@@ -44,6 +44,16 @@ public sealed class ChargeQuestionTests
         Assert.Equal(Call.Phrases.Say("answer.needs", UnitSystem.Metric, ("fact", fact)), missing.Answered().Needs);
     }
 
+    // 36 * 2 m * pi/4 * (8 mm)^2 = 3.619 l: geometry.
+    [Fact]
+    public void A_condenser_without_a_plate_is_counted_by_its_tubes()
+    {
+        var call = new Call("condenser-volume") { Units = UnitSystem.Metric }.With(8, UnitOfMeasure.Millimeter).With(36, null).With(2, UnitOfMeasure.Meter);
+
+        Assert.StartsWith("The tubes hold 3.6 l.", call.Said(), StringComparison.Ordinal);
+        Assert.StartsWith("Three numbers: how many tubes", new Call("condenser-volume").With(36, null).Answered().Needs!.Full, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void What_is_left_in_a_cylinder_is_gross_less_tare()
     {

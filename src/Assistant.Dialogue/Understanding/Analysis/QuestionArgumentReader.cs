@@ -99,7 +99,12 @@ internal sealed class QuestionArgumentReader(Lexicon lexicon)
             return null;
         }
 
-        var wanted = question is not null && MassQuestions.Contains(question) ? Dimension.Mass : Dimension.Pressure;
+        var wanted = question switch
+        {
+            "condenser-volume" => Dimension.Length,
+            not null when MassQuestions.Contains(question) => Dimension.Mass,
+            _ => Dimension.Pressure,
+        };
         var degrees = site == UnitSystem.Us ? UnitOfMeasure.Fahrenheit : UnitOfMeasure.Celsius;
         return (units.Find(u => u.Unit?.Dimension == wanted) ?? units[0]).Unit ?? degrees;
     }
