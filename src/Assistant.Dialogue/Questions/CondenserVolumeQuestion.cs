@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace Assistant.Dialogue.Questions;
 
-/// <summary>"36 tubes, 2 m long, 8 mm bore": what a condenser holds whose volume stands on no plate (<see cref="CondenserVolume"/>).</summary>
+/// <summary>"36 tubes 2 m long 8 mm bore": what a condenser holds whose volume stands on no plate (<see cref="CondenserVolume"/>).</summary>
 internal static class CondenserVolumeQuestion
 {
     public static Answer Answer(Asked asked)

@@ -29,7 +29,7 @@ public sealed class AskedInWordsTests
     [InlineData("subcooling at 210.9 psi and 82 degree liquid line on 448a", "^Subcooling 8 °F")]
     [InlineData("how cold can it get before the head pressure control has to work", "^Down to about 75 °F outside")]
     [InlineData("36 tubes 6 ft long 0.3 inch bore", "^The tubes hold 0.106 ft")]
-    [InlineData("36 tubes, 2 m long, 8 mm bore", "^The tubes hold 0.128 ft")]
+    [InlineData("36 tubes 2 m long 8 millimeter bore", "^The tubes hold 0.128 ft")]
     public void A_question_in_words_is_answered(string words, string answer) => Assert.Matches(answer, Said(words, null));
 
     [Fact]

@@ -63,14 +63,20 @@ public sealed class FactUseTests
         _ => [],
     };
 
-    /// <summary>What makes a difference to the findings or their reasons where it is left out, or where it is told beside the rest.</summary>
+    /// <summary>What makes a difference to the findings or their reasons: left out, told beside the rest, or read there instead of elsewhere.</summary>
     private static IEnumerable<Fact> Weighed(FaultCase one)
     {
         var whole = Told(one.Facts);
         var known = one.Facts.Values.Select(v => v.Fact).Where(fact => Told(one.Facts.Without(fact)) != whole);
         var further = FactCatalogue.All.Where(f => !f.IsQuantity && !one.Facts.Has(f))
             .Where(f => f.Choices.Any(word => Told(one.Facts.With(new Observation(f, word))) != whole));
-        return known.Concat(further);
+        var elsewhere = one.Facts.Values.OfType<Reading>().Where(r => r.Fact.Kind == FactKind.Temperature).SelectMany(reading =>
+        {
+            var without = one.Facts.Without(reading.Fact);
+            var least = Told(without);
+            return FactCatalogue.All.Where(f => f.Kind == FactKind.Temperature && !one.Facts.Has(f) && Told(without.With(reading with { Fact = f })) != least);
+        });
+        return known.Concat(further).Concat(elsewhere);
     }
 
     private static string Told(FactSet facts) =>
