@@ -1,7 +1,7 @@
 namespace Assistant.Voice.Hearing;
 
 /// <summary>
-/// Where hearing draws its lines. The figures were set on other voices, phrases and noise than those they are tested on
+/// Where hearing draws its lines. The figures were set on synthetic voices, in part with the phrases they are tested on
 /// (tests/voice/RESULTS.md says which); a firm that records its own technicians may set its own.
 /// </summary>
 public sealed record HearingThresholds
