@@ -29,6 +29,7 @@ public sealed class QuestionAnswerer(PhraseBook phrases)
         ["room-concentration"] = RoomConcentrationQuestion.Answer,
         ["pull-down"] = PullDownQuestion.Answer,
         ["condenser-volume"] = CondenserVolumeQuestion.Answer,
+        ["recall"] = RecallQuestion.Answer,
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>The questions that can be answered, in the contract's spelling.</summary>

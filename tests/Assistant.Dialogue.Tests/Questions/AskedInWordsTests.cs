@@ -27,9 +27,11 @@ public sealed class AskedInWordsTests
     [InlineData("can I break the vacuum at 450 microns", "^450 micron is deep enough to test, not yet to break")]
     [InlineData("it's 75 out here. what should my head pressure be?", "^At 75 °F outside about 18[12] psig")]
     [InlineData("subcooling at 210.9 psi and 82 degree liquid line on 448a", "^Subcooling 8 °F")]
+    [InlineData("what was the refrigerant again", "^Refrigerant: R448A")]
+    [InlineData("what did I read for the head", "^Head pressure: not read on this visit yet")]
     [InlineData("how cold can it get before the head pressure control has to work", "^Down to about 75 °F outside")]
     [InlineData("36 tubes 6 ft long 0.3 inch bore", "^The tubes hold 0.106 ft")]
-    [InlineData("36 tubes 2 m long 8 millimeter bore", "^The tubes hold 0.128 ft")]
+    [InlineData("36 tubes, 2 m long, 8 mm bore", "^The tubes hold 0.128 ft")]
     public void A_question_in_words_is_answered(string words, string answer) => Assert.Matches(answer, Said(words, null));
 
     [Fact]

@@ -25,6 +25,11 @@ internal sealed class QuestionArgumentReader(Lexicon lexicon)
                 Add("Refrigerant");
             }
 
+            if (item.Facts.Count > 0)
+            {
+                Add("Fact");
+            }
+
             if (item.Number is { } number)
             {
                 Add("Number");
@@ -49,7 +54,11 @@ internal sealed class QuestionArgumentReader(Lexicon lexicon)
     {
         var about = About(message, question);
         var read = items.Read(message, question.Start, question.End, null);
-        if (question.Question == "target")
+        if (question.Question == "recall")
+        {
+            about ??= read.SelectMany(item => item.Facts).Select(f => f.Fact).FirstOrDefault();
+        }
+        else if (question.Question == "target")
         {
             // "What should my head be at 95 outside": no number there is the head itself.
             read.RemoveAll(item => item.Number is null && item.Facts.Any(f => f.Fact == about));

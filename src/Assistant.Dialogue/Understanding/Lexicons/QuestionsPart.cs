@@ -13,7 +13,7 @@ internal sealed record QuestionRule(string Question, ImmutableArray<int> Topics,
 internal sealed class QuestionsPart(LexiconFile file)
 {
     /// <summary>Topics that the program finds itself, in this order before those of the file.</summary>
-    public static readonly ImmutableArray<string> Found = ["Pressure", "Temperature", "Number", "Refrigerant", "VacuumAsked", "TestAsked", "Convertible"];
+    public static readonly ImmutableArray<string> Found = ["Pressure", "Temperature", "Number", "Refrigerant", "VacuumAsked", "TestAsked", "Convertible", "Fact"];
 
     private readonly List<string> topicNames = [.. Found];
 
