@@ -51,7 +51,9 @@ internal static class PageHost
         builder.Services.Configure<RouteHandlerOptions>(handlers => handlers.ThrowOnBadRequest = true);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton(room);
-        builder.Services.AddSingleton<IConversation>(new JoiningConversation(room, new(room.Log, room.Dialogue.Engine, room.Dialogue.Phrases, people)));
+        builder.Services.AddSingleton<IConversation>(room);
+        builder.Services.AddSingleton(room.Dialogue.Phrases);
+        builder.Services.AddSingleton(new VisitJoining(room.Log, room.Dialogue.Engine, room.Dialogue.Phrases, people));
         builder.Services.AddSingleton(people);
         builder.Services.AddSingleton(demo);
         builder.Services.AddSignIn();

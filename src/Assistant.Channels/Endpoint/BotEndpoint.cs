@@ -26,8 +26,13 @@ public static class BotEndpoint
         services.AddTransient<IBot, ColdwalkBot>();
         services.AddSingleton<BotFrameworkAuthentication>(provider => new GuardedAuthentication(
             new ConfigurationBotFrameworkAuthentication(Registration(settings)), provider.GetRequiredService<ServiceUrlAllowList>()));
-        services.AddSingleton<CloudAdapter>(provider => new(
-            provider.GetRequiredService<BotFrameworkAuthentication>(), provider.GetRequiredService<ILogger<CloudAdapter>>()));
+        services.AddSingleton<SpeakerDoor>();
+        services.AddSingleton(provider =>
+        {
+            var adapter = new CloudAdapter(provider.GetRequiredService<BotFrameworkAuthentication>(), provider.GetRequiredService<ILogger<CloudAdapter>>());
+            adapter.Use(provider.GetRequiredService<SpeakerDoor>());
+            return adapter;
+        });
         return services;
     }
 

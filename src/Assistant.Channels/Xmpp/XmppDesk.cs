@@ -60,7 +60,7 @@ internal sealed class XmppDesk(EventLog log, ConversationService conversations, 
         var result = SpokenCode.Read(words.Text) is { } code ? await people.Enrolment.EnrolAsync(Channel, account, code, cancellation) : null;
         if (result is Enrolled enrolled)
         {
-            await SayAsync(said, Line("xmpp.enrolled", ("person", enrolled.Person.Name)), cancellation);
+            await SayAsync(said, Line("chat.enrolled", ("person", enrolled.Person.Name)), cancellation);
         }
         else if (speaker is not null)
         {
@@ -68,7 +68,7 @@ internal sealed class XmppDesk(EventLog log, ConversationService conversations, 
         }
         else
         {
-            await OnceADayAsync(said, "", Line(result is null ? "xmpp.stranger-direct" : "xmpp.code-refused"), cancellation);
+            await OnceADayAsync(said, "", Line(result is null ? "chat.stranger-direct" : "chat.code-refused"), cancellation);
         }
     }
 
