@@ -67,6 +67,10 @@ internal sealed class StepTaker(WalkStand stand, WalkSwitch walks, VerdictTeller
             Reopen(draft);
             draft.Say("taken.mended", ("fault", "fault." + Codes.Of(leader.Code)));
         }
+        else if (stop.Kind is StopKind.Confirms or StopKind.Acts && IsElsewhere(draft) && (stop.IsRequired || !stop.Hazards.IsEmpty || !stop.Cautions.IsEmpty))
+        {
+            draft.Say("confirm.on-site-only");
+        }
         else if (stop.Kind is StopKind.Confirms or StopKind.Acts)
         {
             draft.Emit(new StopConfirmed(stand.Walk(draft.State).Name, stop.Name) { At = draft.At, By = draft.By });
@@ -79,6 +83,11 @@ internal sealed class StepTaker(WalkStand stand, WalkSwitch walks, VerdictTeller
             closing.Close(draft, leader);
         }
     }
+
+    // Who helps from afar can not see whether a step is safe. Whom the visit was handed to is on site, whatever they joined as.
+    private static bool IsElsewhere(TurnDraft draft) =>
+        draft.State.People.GetValueOrDefault(draft.By) is "helping" or "office"
+        && !string.Equals(draft.State.HandedTo, draft.By, StringComparison.OrdinalIgnoreCase);
 
     // What was left out on the way to one fault is open again for the next.
     private void Reopen(TurnDraft draft)
