@@ -32,7 +32,7 @@ internal sealed class FactTaker(PhraseBook book, Assess assess)
                 var isAnew = at.Repeats && at.Asks == value.Fact;
                 if (!isAnew || at.Judgement is null)
                 {
-                    Acknowledge(draft, value, isAnew ? null : before.Facts.Find(value.Fact));
+                    Acknowledgement.Say(draft, value.Fact, isAnew ? null : before.Facts.Find(value.Fact));
                 }
             }
         }
@@ -100,18 +100,6 @@ internal sealed class FactTaker(PhraseBook book, Assess assess)
             {
                 draft.Emit(new EventWithdrawn(questioned.Number) { At = draft.At, By = draft.By });
             }
-        }
-    }
-
-    private static void Acknowledge(TurnDraft draft, FactValue value, FactValue? before)
-    {
-        if (before is not null && before != value)
-        {
-            draft.Say("taken.corrected", ("fact", value.Fact.Name), ("value", FactText.Of(value)), ("before", FactText.Of(before)));
-        }
-        else
-        {
-            draft.Say(value is Reading ? "taken.reading" : "taken.observation", ("fact", value.Fact.Name), ("value", FactText.Of(value)));
         }
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Visits;
 using Assistant.Trade.Facts;
@@ -81,7 +80,7 @@ internal sealed class Landing(PhraseBook book, WalkGuide guide)
             case FactTaken e when FactCatalogue.Find(e.Fact) is { } fact:
                 var before = state.Facts.Find(fact);
                 draft.Emit(e);
-                Acknowledge(draft, fact, e, before);
+                Acknowledgement.Say(draft, fact, before);
                 break;
             case EventWithdrawn e when state.Withdrawn.Contains(e.Withdrawn):
                 break;
@@ -93,32 +92,4 @@ internal sealed class Landing(PhraseBook book, WalkGuide guide)
                 break;
         }
     }
-
-    private static void Acknowledge(TurnDraft draft, Fact fact, FactTaken e, FactValue? before)
-    {
-        var taken = draft.State.History[fact].Find(entry => entry.Number == draft.State.Version)!;
-        var value = FactText.Of(taken.Value!);
-        var counts = draft.State.History[fact][^1];
-        if (counts.Number == taken.Number)
-        {
-            if (before is null || before == taken.Value)
-            {
-                draft.Say(taken.Value is Reading ? "taken.reading" : "taken.observation", ("fact", fact.Name), ("value", value));
-            }
-            else
-            {
-                draft.Say("taken.corrected", ("fact", fact.Name), ("value", value), ("before", FactText.Of(before)));
-            }
-        }
-        else if (counts.Value is { } other)
-        {
-            draft.Say("late.beside", ("fact", fact.Name), ("value", value), ("time", Time(e.At)), ("other", FactText.Of(other)), ("then", Time(counts.At)));
-        }
-        else
-        {
-            draft.Say("late.outdated", ("fact", fact.Name), ("value", value), ("time", Time(e.At)));
-        }
-    }
-
-    private static string Time(DateTimeOffset at) => at.ToString("HH:mm", CultureInfo.InvariantCulture);
 }

@@ -72,7 +72,7 @@ export class Outbox {
 
   async #sendOne(entry) {
     try {
-      const ago = Math.max(0, Math.round((Date.now() - entry.made) / 1000)) || 0;
+      const ago = Math.max(0, (Date.now() - entry.made) / 1000) || 0;
       const answer = entry.blob
         ? await this.#sendPicture(entry, ago)
         : await api.say(entry.visit, { id: entry.id, by: entry.by, text: entry.text, answers: entry.answers ?? null, ago });

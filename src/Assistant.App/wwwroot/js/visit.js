@@ -181,7 +181,8 @@ export class VisitScreen {
   /** What somebody else read meanwhile for the same fact is kept too, and said. */
   #beside(entry, view) {
     const fact = entry.answers?.startsWith("fact:") ? entry.answers.slice(5) : entry.fact;
-    const other = view.readings.find(r => r.fact === fact)?.others.find(o => o.by !== entry.by && new Date(o.at) > entry.made);
+    const reading = view.readings.find(r => r.fact === fact);
+    const other = [reading, ...reading?.others ?? []].find(o => o?.at && o.by !== entry.by && new Date(o.at) > entry.made);
     if (other) this.#log.note(entry.id, `${other.by} read ${other.value} meanwhile (${age(other.at)}); both are kept.`);
   }
 
