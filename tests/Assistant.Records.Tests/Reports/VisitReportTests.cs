@@ -139,7 +139,8 @@ public class VisitReportTests
         var text = Tool.TextOf(PdfReport.Write(sheet));
 
         Assert.Contains("No verdict was reached on this visit.", text, StringComparison.Ordinal);
-        Assert.Contains("Nothing was left open.", text, StringComparison.Ordinal);
+        Assert.Contains("The visit is still under way.", text, StringComparison.Ordinal);
+        Assert.Contains("Nothing was left open.", HtmlReport.Write(new SheetWriter(InventedVisit.Phrases).Write(bare with { ClosedAt = Invented.Morning })), StringComparison.Ordinal);
         Assert.Contains("not closed yet", HtmlReport.Write(sheet), StringComparison.Ordinal);
     }
 

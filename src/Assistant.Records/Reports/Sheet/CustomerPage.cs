@@ -46,7 +46,7 @@ internal sealed class CustomerPage(VisitReport report, ReportWords words)
         yield return new Bullets([.. Done()]);
         yield return new Heading(2, words["left"]);
         yield return report.FollowUps.IsEmpty
-            ? new Paragraph(words["nothing-left"])
+            ? new Paragraph(words[report.ClosedAt is null ? "under-way" : "nothing-left"])
             : new Table(
                 [new(words["column.due"], 1), new(words["column.what"], 4)],
                 [.. report.FollowUps.Select(f => new Row([SheetTimes.Day(f.Due), f.What]))]);
