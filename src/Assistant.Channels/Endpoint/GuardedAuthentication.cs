@@ -7,7 +7,7 @@ using Microsoft.Bot.Schema;
 namespace Assistant.Channels.Endpoint;
 
 /// <summary>
-/// The framework's own authentication with two additions: a reply goes only to an allowed address, and connector clients are kept.
+/// The framework's own authentication with what differs: a reply goes only to an allowed address, connector clients are kept, and nobody signs in through it.
 /// </summary>
 internal sealed class GuardedAuthentication(BotFrameworkAuthentication inner, ServiceUrlAllowList allowed) : BotFrameworkAuthentication
 {
@@ -38,5 +38,5 @@ internal sealed class GuardedAuthentication(BotFrameworkAuthentication inner, Se
         new CachedConnectors(inner.CreateConnectorFactory(claimsIdentity), connectors);
 
     public override Task<UserTokenClient> CreateUserTokenClientAsync(ClaimsIdentity claimsIdentity, CancellationToken cancellationToken) =>
-        inner.CreateUserTokenClientAsync(claimsIdentity, cancellationToken);
+        Task.FromResult<UserTokenClient>(NoUserTokens.Instance);
 }

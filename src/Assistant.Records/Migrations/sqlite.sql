@@ -231,3 +231,8 @@ ALTER TABLE "reminders" ADD "given_to" TEXT NULL;
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
 VALUES ('20261125155924_ReminderGiven', '10.0.15');
 
+CREATE INDEX "IX_events_kind" ON "events" ("kind") WHERE kind IN ('cylinder-used', 'event-withdrawn');
+
+INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
+VALUES ('20261125213642_CylinderIndex', '10.0.15');
+

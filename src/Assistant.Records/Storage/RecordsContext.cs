@@ -5,7 +5,7 @@ using Microsoft.EntityFrameworkCore;
 namespace Assistant.Records.Storage;
 
 /// <summary>
-/// The tables. The model holds nothing of one database alone: no column type, no SQL. As it stands it is the context of SQLite, whose
+/// The tables. The model holds nothing of one database alone: no column type, and no SQL that not both of them read. As it stands it is the context of SQLite, whose
 /// transactions come one after another; what a database with many writers must be told besides is virtual here.
 /// </summary>
 public class RecordsContext : DbContext
@@ -81,6 +81,9 @@ public class RecordsContext : DbContext
         {
             happened.ToTable("events").HasKey(e => new { e.VisitId, e.Number });
             BelongsToVisit(happened, e => e.VisitId);
+
+            // Every opening asks for the cylinders used last: found without reading all that was ever said.
+            happened.HasIndex(e => e.Kind).HasFilter($"kind IN ('{EventJson.CylinderUsedKind}', '{EventJson.EventWithdrawnKind}')");
         });
         modelBuilder.Entity<MessageRow>(message =>
         {

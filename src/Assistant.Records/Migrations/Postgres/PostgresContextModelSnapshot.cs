@@ -262,6 +262,9 @@ namespace Assistant.Records.Migrations.Postgres
 
                     b.HasKey("VisitId", "Number");
 
+                    b.HasIndex("Kind")
+                        .HasFilter("kind IN ('cylinder-used', 'event-withdrawn')");
+
                     b.ToTable("events", (string)null);
                 });
 

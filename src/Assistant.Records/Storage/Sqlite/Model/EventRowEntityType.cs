@@ -22,6 +22,7 @@ namespace Assistant.Records.Storage.Sqlite.Model
                 baseEntityType,
                 propertyCount: 10,
                 foreignKeyCount: 1,
+                unnamedIndexCount: 1,
                 keyCount: 1);
 
             var visitId = runtimeEntityType.AddProperty(
@@ -102,6 +103,10 @@ namespace Assistant.Records.Storage.Sqlite.Model
             var key = runtimeEntityType.AddKey(
                 new[] { visitId, number });
             runtimeEntityType.SetPrimaryKey(key);
+
+            var index = runtimeEntityType.AddIndex(
+                new[] { kind });
+            index.AddAnnotation("Relational:Filter", "kind IN ('cylinder-used', 'event-withdrawn')");
 
             return runtimeEntityType;
         }

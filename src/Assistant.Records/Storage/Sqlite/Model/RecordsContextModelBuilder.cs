@@ -11,7 +11,7 @@ namespace Assistant.Records.Storage.Sqlite.Model
     public partial class RecordsContextModel
     {
         private RecordsContextModel()
-            : base(skipDetectChanges: false, modelId: new Guid("3f1f3c4b-16c9-4c32-b33d-d706fd027e56"), entityTypeCount: 18)
+            : base(skipDetectChanges: false, modelId: new Guid("4cffbfa3-ffb7-4b2b-9080-eca7f96e1135"), entityTypeCount: 18)
         {
         }
 
