@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Understanding;
 using Assistant.Dialogue.Visits;
@@ -7,12 +6,12 @@ using Assistant.Dialogue.Walks;
 namespace Assistant.Dialogue.Turns;
 
 /// <summary>The commands that work everywhere.</summary>
-internal sealed partial class Commands(PhraseBook book, ShortWords words, WalkLibrary library, WalkGuide guide)
+internal sealed class Commands(PhraseBook book, ShortWords words, WalkLibrary library, WalkGuide guide)
 {
     private readonly Undoer undoer = new(book, library);
     private readonly Reminders reminders = new(book, guide.Stand);
-    private readonly HandoverTeller handover = new(book);
     private readonly StatusTeller status = new(book);
+    private readonly CrewCommands crew = new(book, guide.Stand);
 
     /// <param name="understood">What "begin" and "remind" bring with them, or null.</param>
     public Turn Obey(TurnDraft draft, string command, string text, Understood? understood = null)
@@ -59,10 +58,19 @@ internal sealed partial class Commands(PhraseBook book, ShortWords words, WalkLi
                 guide.Steps.Done(draft);
                 break;
             case "handover":
-                var to = Name().Match(text) is { Success: true } match ? match.Groups["name"].Value : book.Say("command.handover-somebody", draft.State.Units).Full;
-                draft.Emit(new HandedOver(to) { At = draft.At, By = draft.By });
-                draft.Say("command.handed-over", ("person", to));
-                draft.Say(handover.Tell(draft.State, guide.Stand.Leader(draft.State)));
+                crew.HandOver(draft, text);
+                break;
+            case "who":
+                crew.Who(draft);
+                break;
+            case "watch":
+                crew.Watch(draft);
+                break;
+            case "unwatch":
+                CrewCommands.EndWatch(draft);
+                break;
+            case "leave":
+                CrewCommands.Leave(draft);
                 break;
             case "more":
                 guide.TellMore(draft);
@@ -91,7 +99,4 @@ internal sealed partial class Commands(PhraseBook book, ShortWords words, WalkLi
             draft.Say("command.not-paused");
         }
     }
-
-    [GeneratedRegex(@"\bto\s+(?<name>[A-Za-z][\w'-]*)", RegexOptions.IgnoreCase)]
-    private static partial Regex Name();
 }

@@ -21,6 +21,9 @@ public interface ITurnEngine
     /// <param name="seen">The visit as it was in the last reply the speaker had: an earlier state of the same log.</param>
     Turn Take(VisitState state, VisitState seen, InboundMessage message) => Take(state, message);
 
+    /// <summary>How the visit stands, for those who only watch; it asks nothing, and nothing happens by it.</summary>
+    Reply Summary(VisitState state, DateTimeOffset now) => Take(state, new("", "", "", "", now, "status")).Reply with { Cautions = [], Ask = null, Choices = [], AskedFact = null };
+
     /// <summary>The answer to a question that belongs to no visit, or null where the message is none.</summary>
     Reply? Answer(InboundMessage message, UnitSystem units) => null;
 }

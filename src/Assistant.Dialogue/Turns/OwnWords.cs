@@ -15,7 +15,7 @@ internal sealed class OwnWords(ShortWords words, Understand understand, FactTake
     private Turn? Paused(TurnDraft draft, string text)
     {
         var understood = understand(text, new(null, draft.State.Units));
-        if (understood is { Intent: Intent.Command, Command: "resume" or "pause" or "handover" or "report" or "status" })
+        if (understood is { Intent: Intent.Command, Command: "resume" or "pause" or "handover" or "report" or "status" or "who" or "watch" or "unwatch" or "leave" })
         {
             return commands.Obey(draft, understood.Command, text);
         }

@@ -38,11 +38,11 @@ internal sealed class Reminders(PhraseBook book, WalkStand stand)
         }
     }
 
-    /// <summary>A word from the person settles a question that was asked, and the next is due after the agreed time.</summary>
+    /// <summary>A word from the person settles a question that was asked, and the next is due after the agreed time. A word from one who is elsewhere says nothing of them.</summary>
     /// <returns>True where the person had been asked.</returns>
     public static bool Heard(TurnDraft draft)
     {
-        if (draft.State.CheckIn is not { } asked || asked.Ask > draft.At)
+        if (draft.State.CheckIn is not { } asked || asked.Ask > draft.At || (draft.State.Crew.Successor(asked.By) != draft.By && VisitCrew.RoleOf(draft.State, draft.By) != VisitCrew.OnSite))
         {
             return false;
         }
@@ -77,10 +77,12 @@ internal sealed class Reminders(PhraseBook book, WalkStand stand)
         }
     }
 
-    private static void Expect(TurnDraft draft, TimeSpan every, string contact, int replaces)
+    /// <summary>The person is asked after that time, and not answered the contact alerted.</summary>
+    /// <param name="person">Who is looked after; null for who speaks.</param>
+    public static void Expect(TurnDraft draft, TimeSpan every, string contact, int replaces, string? person = null)
     {
         var ask = draft.At + every;
-        draft.Emit(new CheckInExpected(every, ask, ask + Answer, contact, replaces) { At = draft.At, By = draft.By });
+        draft.Emit(new CheckInExpected(every, ask, ask + Answer, contact, replaces) { At = draft.At, By = person ?? draft.By });
     }
 
     private string About(VisitState state, string about) =>

@@ -84,10 +84,8 @@ internal sealed class StepTaker(WalkStand stand, WalkSwitch walks, VerdictTeller
         }
     }
 
-    // Who helps from afar can not see whether a step is safe. Whom the visit was handed to is on site, whatever they joined as.
-    private static bool IsElsewhere(TurnDraft draft) =>
-        draft.State.People.GetValueOrDefault(draft.By) is "helping" or "office"
-        && !string.Equals(draft.State.HandedTo, draft.By, StringComparison.OrdinalIgnoreCase);
+    // Who helps from afar can not see whether a step is safe.
+    private static bool IsElsewhere(TurnDraft draft) => VisitCrew.RoleOf(draft.State, draft.By) != VisitCrew.OnSite;
 
     // What was left out on the way to one fault is open again for the next.
     private void Reopen(TurnDraft draft)

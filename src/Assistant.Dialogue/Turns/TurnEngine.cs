@@ -93,6 +93,7 @@ public sealed class TurnEngine : ITurnEngine
     {
         var draft = new TurnDraft(book, state, message.Person, message.At);
         draft.Emit(new MessageHeard(message.MessageId, message.Channel, message.Text) { At = message.At, By = message.Person });
+        CrewCommands.Return(draft);
         var wasAsked = Reminders.Heard(draft);
         var plain = ShortWords.Plain(message.Text);
         if (words.IsEmergency(plain))
@@ -227,7 +228,7 @@ public sealed class TurnEngine : ITurnEngine
     private Turn Closed(TurnDraft draft, string text)
     {
         var understood = understand(text, new(null, draft.State.Units));
-        if (understood is { Intent: Intent.Command, Command: "undo" or "status" or "report" })
+        if (understood is { Intent: Intent.Command, Command: "undo" or "status" or "report" or "who" or "watch" or "unwatch" or "leave" })
         {
             return commands.Obey(draft, understood.Command, text);
         }

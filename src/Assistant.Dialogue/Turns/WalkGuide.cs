@@ -168,7 +168,10 @@ internal sealed class WalkGuide
     private Turn Reply(TurnDraft draft, WalkView view, WalkStop stop)
     {
         var state = draft.State;
-        var asked = asker.For(state, stop, view.Assessment, view.Leader, Stand.Through(state));
+
+        // Who only watches, or left, is asked nothing.
+        var isQuiet = state.Crew.Watching.ContainsKey(draft.By) || state.Crew.Gone.ContainsKey(draft.By);
+        var asked = isQuiet ? Asked.Nothing : asker.For(state, stop, view.Assessment, view.Leader, Stand.Through(state));
         var reply = new Reply(
             draft.Said,
             draft.Because,

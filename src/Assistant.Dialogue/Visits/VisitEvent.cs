@@ -44,6 +44,9 @@ namespace Assistant.Dialogue.Visits;
 [JsonDerivedType(typeof(JudgementGiven), "judgement-given")]
 [JsonDerivedType(typeof(CheckInExpected), "check-in-expected")]
 [JsonDerivedType(typeof(CheckInEnded), "check-in-ended")]
+[JsonDerivedType(typeof(WatchBegan), "watch-began")]
+[JsonDerivedType(typeof(WatchEnded), "watch-ended")]
+[JsonDerivedType(typeof(LeaveQueried), "leave-queried")]
 public abstract record VisitEvent
 {
     /// <summary>When it happened, by the clock of the one who recorded it.</summary>
@@ -145,7 +148,21 @@ public sealed record ReminderSet(DateTimeOffset Due, [property: Personal] string
 /// <summary>Something to be done later, with its date.</summary>
 public sealed record FollowUpNoted(DateOnly Due, [property: Personal] string What) : VisitEvent;
 
-public sealed record HandedOver([property: Personal] string To) : VisitEvent;
+/// <summary>The visit went over to another.</summary>
+public sealed record HandedOver([property: Personal] string To) : VisitEvent
+{
+    /// <summary>Who was on site until then and helps from then on, where <see cref="To"/> is on the visit and is on site instead; otherwise null.</summary>
+    [Personal]
+    public string? From { get; init; }
+
+    /// <summary>By what the records know the two, or null.</summary>
+    [Personal]
+    public string? FromId { get; init; }
+
+    /// <inheritdoc cref="FromId"/>
+    [Personal]
+    public string? ToId { get; init; }
+}
 
 public sealed record VisitClosed(string Outcome) : VisitEvent;
 

@@ -23,7 +23,7 @@ internal static class VisitFold
                 Before = e.Before,
                 Cylinders = CylinderDesk.Empty with { Known = CylinderDesk.Empty.Known.SetItems((e.Cylinders ?? []).Select(c => KeyValuePair.Create(c.Tag, c))) },
             },
-            MessageHeard e => next with { LastMessage = number, Channels = next.Channels.SetItem(e.By, e.Channel) },
+            MessageHeard e => next with { LastMessage = number, Channels = next.Channels.SetItem(e.By, e.Channel), Crew = next.Crew.Hear(e.By, e.At) },
             FactTaken e => Take(next, e, number),
             FactQuestioned e => Question(next, e, number),
             ClarificationAsked e => next with
@@ -41,11 +41,14 @@ internal static class VisitFold
             FollowUpNoted e => Undoable(next with { FollowUps = next.FollowUps.Add(new(number, e.Due, e.What)) }, number),
             LeakFound e => Undoable(next with { Leaks = next.Leaks.Add((number, e.Place)) }, number),
             CylinderNoted or CylinderUsed => Undoable(next with { Cylinders = next.Cylinders.Add(happened with { Number = number }) }, number),
-            PersonJoined e => next with { People = next.People.SetItem(e.By, e.Role) },
-            PersonLeft e => next with { People = next.People.Remove(e.By) },
+            PersonJoined e => next with { People = next.People.SetItem(e.By, e.Role), Crew = next.Crew.Join(e.By, e.PersonId) },
+            PersonLeft e => next with { People = next.People.Remove(e.By), Crew = next.Crew.Leave(e.By, VisitCrew.RoleOf(next, e.By)) },
+            WatchBegan e => next with { Crew = next.Crew.Watch(e.By, e.Channel) },
+            WatchEnded e => next with { Crew = next.Crew.EndWatch(e.By) },
+            LeaveQueried e => next with { Crew = next.Crew.Query(e.By, e.At) },
             CheckInExpected e => next with { CheckIn = e with { Number = number } },
             CheckInEnded => next with { CheckIn = null },
-            HandedOver e => next with { HandedTo = e.To },
+            HandedOver e => HandOver(next, e),
             VisitClosed e => Undoable(next with { Outcome = e.Outcome, ClosedBy = number }, number),
             _ => WalkFold.Apply(next, happened, number),
         };
@@ -132,6 +135,16 @@ internal static class VisitFold
             Undoable = Without(state.Undoable, withdrawn),
         };
     }
+
+    // The role on site goes with the visit: who had it helps from then on.
+    private static VisitState HandOver(VisitState state, HandedOver e) => e.From is not { Length: > 0 } from
+        ? state with { HandedTo = e.To }
+        : state with
+        {
+            HandedTo = e.To,
+            People = (from == e.To ? state.People : state.People.SetItem(from, VisitCrew.Helping)).SetItem(e.To, VisitCrew.OnSite),
+            Crew = from == e.To ? state.Crew : state.Crew.HandOver(from, e.To),
+        };
 
     internal static VisitState Undoable(VisitState state, int number) =>
         state with { Undoable = state.Undoable.Push(new(number, state.LastMessage)) };

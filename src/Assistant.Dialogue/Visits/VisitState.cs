@@ -83,6 +83,9 @@ public sealed record VisitState
     /// <summary>By what channel each person who said something was heard last.</summary>
     public ImmutableDictionary<string, string> Channels { get; init; } = ImmutableDictionary<string, string>.Empty;
 
+    /// <summary>When each of them was heard, who watches, who left.</summary>
+    public VisitCrew Crew { get; init; } = VisitCrew.Empty;
+
     /// <summary>What people call the equipment, or null.</summary>
     public string? Unit { get; init; }
 

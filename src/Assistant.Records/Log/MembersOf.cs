@@ -18,6 +18,17 @@ internal static class MembersOf
         }
     }
 
+    public static async Task HandOverAsync(RecordsContext context, string visitId, HandedOver handed)
+    {
+        foreach (var (id, role) in new[] { (handed.FromId, VisitCrew.Helping), (handed.ToId, VisitCrew.OnSite) })
+        {
+            if (id is { Length: > 0 } && await context.VisitMembers.FindAsync(visitId, id) is { } known)
+            {
+                known.Role = role;
+            }
+        }
+    }
+
     public static async Task LeaveAsync(RecordsContext context, string visitId, PersonLeft left)
     {
         if (await context.VisitMembers.FindAsync(visitId, left.PersonId) is { } known)

@@ -35,11 +35,14 @@ internal static class Projections
                 case EventWithdrawn { Withdrawn: var withdrawn }:
                     await WithdrawAsync(context, visit, withdrawn);
                     break;
-                case PersonJoined joined:
+                case PersonJoined { PersonId.Length: > 0 } joined:
                     await MembersOf.JoinAsync(context, visit.Id, joined);
                     break;
                 case PersonLeft left:
                     await MembersOf.LeaveAsync(context, visit.Id, left);
+                    break;
+                case HandedOver { From.Length: > 0 } handed:
+                    await MembersOf.HandOverAsync(context, visit.Id, handed);
                     break;
                 case VisitClosed closed:
                     visit.ClosedAt = closed.At;

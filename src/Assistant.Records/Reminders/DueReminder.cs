@@ -16,11 +16,11 @@ public sealed record DueReminder(string VisitId, int EventNumber, DateTimeOffset
     /// <summary>True where it was given.</summary>
     public bool IsDone { get; init; }
 
-    /// <summary>True where its person was last heard on another channel of the visit, and that one still has its time to give it.</summary>
+    /// <summary>True where its person, or who came in their place, was last heard on another channel of the visit, and that one still has its time to give it.</summary>
     public bool IsLeftToAnother(VisitState visit, string channel, DateTimeOffset now)
     {
         ArgumentNullException.ThrowIfNull(visit);
-        return !IsAlert(now) && now < Due + Precedence && visit.Channels.GetValueOrDefault(By) is { } last && last != channel && Conversations.Any(c => c.Channel == last);
+        return !IsAlert(now) && now < Due + Precedence && visit.Channels.GetValueOrDefault(visit.Crew.Successor(By)) is { } last && last != channel && Conversations.Any(c => c.Channel == last);
     }
 
     /// <summary>True where the question was asked, or could not be, and nobody has said a word since.</summary>

@@ -9,7 +9,7 @@ namespace Assistant.Dialogue.Tests.Turns;
 internal static class FakeUnderstanding
 {
     private static readonly string[] Commands =
-        ["why", "repeat", "skip", "undo", "status", "report", "pause", "resume", "help", "done", "handover", "more"];
+        ["why", "repeat", "skip", "undo", "status", "report", "pause", "resume", "help", "done", "handover", "more", "who", "watch", "unwatch", "leave"];
 
     public static Understood Understand(string text, UnderstandingContext context)
     {
