@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Assistant.Dialogue.Visits;
 using Assistant.Records.Log;
+using Assistant.Records.Rooms;
 using Assistant.Records.Storage;
 using Microsoft.EntityFrameworkCore;
 
@@ -35,12 +36,19 @@ internal sealed record PersonErasure(IReadOnlyList<int> Numbers, IReadOnlyList<(
                 message.Reply = Silence;
             }
 
-            context.Outbox.RemoveRange(await context.Outbox.Where(o => o.Channel == channel && o.MessageId == id).ToListAsync());
+            var replies = await context.Outbox.Where(o => o.Channel == channel && o.MessageId == id).ToListAsync();
+            var heads = replies.Select(o => o.PartOf ?? o.Id).ToList();
+            context.Outbox.RemoveRange(replies);
+            context.Outbox.RemoveRange(await context.Outbox.Where(o => heads.Contains(o.Id) && o.MessageId != id).ToListAsync());
             context.Inbox.RemoveRange(await context.Inbox.Where(i => i.Channel == channel && i.MessageId == id).ToListAsync());
         }
 
+        // What rooms were told of the visit names who said it.
+        var told = $"{RoomStore.NewsId} {visitId} ";
+        context.Outbox.RemoveRange(await context.Outbox.Where(o => o.VisitId == visitId && o.MessageId.StartsWith(told)).ToListAsync());
         if (WasAlone)
         {
+            context.Rooms.RemoveRange(await context.Rooms.Where(r => r.VisitId == visitId && r.Reference != null).ToListAsync());
             context.Conversations.RemoveRange(await context.Conversations.Where(c => c.VisitId == visitId).ToListAsync());
         }
     }

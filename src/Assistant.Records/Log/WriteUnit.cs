@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Assistant.Dialogue.Replies;
 using Assistant.Records.Chain;
+using Assistant.Records.Rooms;
 using Assistant.Records.Storage;
 using Assistant.Records.Storage.Rows;
 using Microsoft.EntityFrameworkCore;
@@ -102,6 +103,7 @@ internal sealed class WriteUnit
             conversation.VisitId = visitId;
         }
 
+        await RoomBinding.BindAsync(context, opening.Channel, opening.Conversation, visitId, told: 0);
         return visit;
     }
 }

@@ -383,6 +383,10 @@ namespace Assistant.Records.Migrations
                         .HasColumnType("TEXT")
                         .HasColumnName("message_id");
 
+                    b.Property<long?>("PartOf")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("part_of");
+
                     b.Property<string>("Reply")
                         .IsRequired()
                         .HasColumnType("TEXT")
@@ -511,6 +515,67 @@ namespace Assistant.Records.Migrations
                     b.HasIndex("DoneAt", "Due");
 
                     b.ToTable("reminders", (string)null);
+                });
+
+            modelBuilder.Entity("Assistant.Records.Storage.Rows.RoomRow", b =>
+                {
+                    b.Property<string>("Channel")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("channel");
+
+                    b.Property<string>("Conversation")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("conversation");
+
+                    b.Property<bool>("CanEdit")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("can_edit");
+
+                    b.Property<string>("Heard")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("heard");
+
+                    b.Property<bool>("IsGroup")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("is_group");
+
+                    b.Property<bool>("IsWatching")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("is_watching");
+
+                    b.Property<string>("ListenedFrom")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("listened_from");
+
+                    b.Property<string>("ListenedTo")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("listened_to");
+
+                    b.Property<string>("Reference")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("reference");
+
+                    b.Property<string>("SummaryDigest")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("summary_digest");
+
+                    b.Property<string>("SummaryId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("summary_id");
+
+                    b.Property<int>("Told")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("told");
+
+                    b.Property<string>("VisitId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("visit_id");
+
+                    b.HasKey("Channel", "Conversation");
+
+                    b.HasIndex("VisitId");
+
+                    b.ToTable("rooms", (string)null);
                 });
 
             modelBuilder.Entity("Assistant.Records.Storage.Rows.StoppedAddressRow", b =>
@@ -690,6 +755,14 @@ namespace Assistant.Records.Migrations
                         .HasForeignKey("VisitId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("Assistant.Records.Storage.Rows.RoomRow", b =>
+                {
+                    b.HasOne("Assistant.Records.Storage.Rows.VisitRow", null)
+                        .WithMany()
+                        .HasForeignKey("VisitId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("Assistant.Records.Storage.Rows.VisitAccessRow", b =>

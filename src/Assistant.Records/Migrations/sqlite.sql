@@ -236,3 +236,28 @@ CREATE INDEX "IX_events_kind" ON "events" ("kind") WHERE kind IN ('cylinder-used
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
 VALUES ('20261125213642_CylinderIndex', '10.0.15');
 
+ALTER TABLE "outbox" ADD "part_of" INTEGER NULL;
+
+CREATE TABLE "rooms" (
+    "channel" TEXT NOT NULL,
+    "conversation" TEXT NOT NULL,
+    "reference" TEXT NULL,
+    "is_group" INTEGER NOT NULL,
+    "can_edit" INTEGER NOT NULL,
+    "visit_id" TEXT NULL,
+    "told" INTEGER NOT NULL,
+    "is_watching" INTEGER NOT NULL,
+    "summary_id" TEXT NULL,
+    "summary_digest" TEXT NULL,
+    "listened_from" TEXT NULL,
+    "listened_to" TEXT NULL,
+    "heard" TEXT NULL,
+    CONSTRAINT "PK_rooms" PRIMARY KEY ("channel", "conversation"),
+    CONSTRAINT "FK_rooms_visits_visit_id" FOREIGN KEY ("visit_id") REFERENCES "visits" ("id") ON DELETE RESTRICT
+);
+
+CREATE INDEX "IX_rooms_visit_id" ON "rooms" ("visit_id");
+
+INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
+VALUES ('20261125214954_Rooms', '10.0.15');
+

@@ -18,6 +18,12 @@ public sealed record DeliveryOptions
     /// </summary>
     public TimeSpan Doubt { get; init; } = TimeSpan.FromSeconds(20);
 
+    /// <summary>A room's replies wait until nothing came for so long, to go out as one. Default: 1 s.</summary>
+    public TimeSpan Quiet { get; init; } = TimeSpan.FromSeconds(1);
+
+    /// <summary>And never longer than this. Default: 3 s.</summary>
+    public TimeSpan LongestQuiet { get; init; } = TimeSpan.FromSeconds(3);
+
     /// <summary>The wait before the attempt after that many.</summary>
     public TimeSpan WaitAfter(int attempts) =>
         TimeSpan.FromSeconds(Math.Min(LongestWait.TotalSeconds, FirstWait.TotalSeconds * Math.Pow(2, Math.Clamp(attempts - 1, 0, 30))));

@@ -5,6 +5,9 @@ public interface IReplySender
 {
     string Channel { get; }
 
+    /// <summary>True for a room of several people: replies that follow each other within moments go out there as one.</summary>
+    bool Groups(string conversation) => false;
+
     /// <summary>Makes one attempt.</summary>
     Task<Sent> SendAsync(OutboxItem item, CancellationToken cancellation);
 }

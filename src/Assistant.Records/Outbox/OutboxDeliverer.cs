@@ -6,6 +6,8 @@ namespace Assistant.Records.Outbox;
 /// </summary>
 public sealed class OutboxDeliverer(ReplyOutbox outbox, IReplySender sender, DeliveryOptions options, TimeProvider clock)
 {
+    private readonly Grouping grouping = new(sender.Groups, options.Quiet, options.LongestQuiet);
+
     /// <summary>Delivers what is due now.</summary>
     /// <returns>How many attempts were made.</returns>
     public async Task<int> DeliverDueAsync(CancellationToken cancellation = default)
@@ -23,7 +25,7 @@ public sealed class OutboxDeliverer(ReplyOutbox outbox, IReplySender sender, Del
     public async Task<bool> DeliverOneAsync(CancellationToken cancellation = default)
     {
         var now = clock.GetUtcNow();
-        if (await outbox.TakeNextAsync(sender.Channel, now, now - options.Doubt, cancellation) is not { } item)
+        if (await outbox.TakeNextAsync(sender.Channel, now, now - options.Doubt, grouping, cancellation) is not { } item)
         {
             return false;
         }

@@ -33,12 +33,16 @@ public sealed class ReplyOutbox(IRecordsDatabase database)
     /// conversation's replies go out in their order: one that waits holds up those behind it.
     /// </summary>
     /// <param name="doubtful">An attempt begun before this time, whose end is not known, is made again.</param>
-    public Task<OutboxItem?> TakeNextAsync(string channel, DateTimeOffset now, DateTimeOffset doubtful, CancellationToken cancellation = default) =>
+    /// <param name="grouping">Whose replies wait for each other and go out as one, or null for nobody's.</param>
+    public Task<OutboxItem?> TakeNextAsync(string channel, DateTimeOffset now, DateTimeOffset doubtful, Grouping? grouping = null, CancellationToken cancellation = default) =>
         database.UseAsync(async context =>
         {
             var waiting = await Waiting(context, channel).OrderBy(o => o.Id).Take(MostLooked)
-                .Select(o => new { o.Id, o.Conversation, o.Due, o.TriedAt }).ToListAsync(cancellation);
-            var first = waiting.DistinctBy(o => o.Conversation).Where(o => o.Due <= now && (o.TriedAt is not { } tried || tried <= doubtful)).Select(o => o.Id).ToList();
+                .Select(o => new { o.Id, o.Conversation, o.Due, o.TriedAt, o.Attempts }).ToListAsync(cancellation);
+            var first = waiting.GroupBy(o => o.Conversation)
+                .Where(o => o.First().Due <= now && (o.First().TriedAt is not { } tried || tried <= doubtful)
+                    && (grouping is null || o.First().Attempts > 0 || grouping.IsReady(o.Key, o.First().Due, o.Last(l => l.Due <= now).Due, now)))
+                .Select(o => o.First().Id).ToList();
             if (first.Count == 0)
             {
                 return null;
@@ -48,6 +52,11 @@ public sealed class ReplyOutbox(IRecordsDatabase database)
             if (await context.HoldFirstAsync(first, doubtful, cancellation) is not { } row)
             {
                 return null;
+            }
+
+            if (row.Attempts == 0 && grouping?.Groups(row.Conversation) is true)
+            {
+                await GroupAsync(context, row, now, cancellation);
             }
 
             var item = Item(row);
@@ -103,7 +112,7 @@ public sealed class ReplyOutbox(IRecordsDatabase database)
 
     /// <summary>The channel took it over in the attempt under way. It counts as read from the attempt's beginning on.</summary>
     public Task HandedOverAsync(long id, DateTimeOffset at, CancellationToken cancellation = default) => database.UseAsync(context =>
-        context.Outbox.Where(o => o.Id == id && o.DeliveredAt == null && o.GaveUpAt == null)
+        context.Outbox.Where(o => (o.Id == id || o.PartOf == id) && o.DeliveredAt == null && o.GaveUpAt == null)
             .ExecuteUpdateAsync(
                 set => set.SetProperty(o => o.DeliveredAt, o => o.TriedAt ?? at).SetProperty(o => o.TriedAt, (DateTimeOffset?)null), cancellation));
 
@@ -126,7 +135,7 @@ public sealed class ReplyOutbox(IRecordsDatabase database)
 
     /// <summary>It is tried no more.</summary>
     public Task GiveUpAsync(long id, DateTimeOffset at, string trouble, CancellationToken cancellation = default) => database.UseAsync(context =>
-        context.Outbox.Where(o => o.Id == id && o.ReportedAt == null)
+        context.Outbox.Where(o => (o.Id == id || o.PartOf == id) && o.ReportedAt == null)
             .ExecuteUpdateAsync(set => set.SetProperty(o => o.GaveUpAt, at).SetProperty(o => o.Trouble, trouble).SetProperty(o => o.TriedAt, (DateTimeOffset?)null), cancellation));
 
     /// <summary>The channel reported that it arrived.</summary>
@@ -153,9 +162,26 @@ public sealed class ReplyOutbox(IRecordsDatabase database)
             .OrderByDescending(o => o.DeliveredAt).ThenByDescending(o => o.Id)
             .Select(o => new SeenVisit(o.VisitId!, o.Version ?? 0)).FirstOrDefaultAsync(cancellation));
 
+    // Whoever holds a conversation's first row holds those behind it: nobody takes one of them before it.
+    private static async Task GroupAsync(RecordsContext context, OutboxRow first, DateTimeOffset now, CancellationToken cancellation)
+    {
+        var others = await context.Outbox
+            .Where(o => o.Channel == first.Channel && o.Conversation == first.Conversation && o.Id > first.Id && o.Due <= now
+                && o.DeliveredAt == null && o.GaveUpAt == null && o.PartOf == null && o.Attempts == 0)
+            .OrderBy(o => o.Id).Take(Grouping.Most - 1).ToListAsync(cancellation);
+        first.Reply = JsonSerializer.Serialize(ReplyGroup.Of([Read(first), .. others.Select(Read)]), EventJson.Options);
+        foreach (var other in others)
+        {
+            other.PartOf = first.Id;
+            (first.VisitId, first.Version) = other.VisitId is null ? (first.VisitId, first.Version) : (other.VisitId, other.Version);
+        }
+    }
+
+    private static Reply Read(OutboxRow row) => JsonSerializer.Deserialize<Reply>(row.Reply, EventJson.Options)!;
+
     private static IQueryable<OutboxRow> Waiting(RecordsContext context, string channel) =>
-        context.Outbox.AsNoTracking().Where(o => o.Channel == channel && o.DeliveredAt == null && o.GaveUpAt == null);
+        context.Outbox.AsNoTracking().Where(o => o.Channel == channel && o.DeliveredAt == null && o.GaveUpAt == null && o.PartOf == null);
 
     private static OutboxItem Item(OutboxRow row) =>
-        new(row.Id, row.Channel, row.Conversation, row.MessageId, JsonSerializer.Deserialize<Reply>(row.Reply, EventJson.Options)!, row.Attempts);
+        new(row.Id, row.Channel, row.Conversation, row.MessageId, Read(row), row.Attempts);
 }

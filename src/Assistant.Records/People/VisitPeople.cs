@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Assistant.Dialogue.Visits;
 using Assistant.Records.Log;
+using Assistant.Records.Rooms;
 using Assistant.Records.Storage;
 using Microsoft.EntityFrameworkCore;
 
@@ -174,6 +175,8 @@ public sealed class VisitPeople
             context.Conversations.Add(new() { Channel = channel, Conversation = conversation, VisitId = visitId });
         }
 
+        var told = await context.Visits.Where(v => v.Id == visitId).Select(v => v.Version).FirstOrDefaultAsync(cancellation);
+        await RoomBinding.BindAsync(context, channel, conversation, visitId, told);
         return await context.SaveChangesAsync(cancellation);
     });
 }

@@ -38,6 +38,7 @@ public class RecordsContext : DbContext
     public DbSet<VisitAccessRow> VisitAccess => Set<VisitAccessRow>();
     public DbSet<VisitMemberRow> VisitMembers => Set<VisitMemberRow>();
     public DbSet<InboxRow> Inbox => Set<InboxRow>();
+    public DbSet<RoomRow> Rooms => Set<RoomRow>();
 
     /// <summary>The visits of these ids, held until the transaction ends: nobody else appends to them meanwhile.</summary>
     internal virtual IQueryable<VisitRow> HeldVisits(IReadOnlyList<string> ids) => Visits.Where(v => ids.Contains(v.Id));
@@ -55,6 +56,10 @@ public class RecordsContext : DbContext
     internal virtual Task<InboxRow?> HoldFirstAsync(IReadOnlyList<long> inbox, CancellationToken cancellation) => Inbox
         .Where(i => inbox.Contains(i.Id) && i.HandledAt == null)
         .OrderBy(i => i.SentAt).ThenBy(i => i.Id).FirstOrDefaultAsync(cancellation);
+
+    /// <summary>The room of that name, held until the transaction ends; null where there is none or another works on it just now.</summary>
+    internal virtual Task<RoomRow?> HoldRoomAsync(string channel, string conversation, CancellationToken cancellation) =>
+        Rooms.FirstOrDefaultAsync(r => r.Channel == channel && r.Conversation == conversation, cancellation);
 
     /// <summary>Tells the other programs on these records which visits grew, once the transaction is committed.</summary>
     internal virtual Task TellAsync(IReadOnlyList<VisitGrew> grown) => Task.CompletedTask;
@@ -125,6 +130,12 @@ public class RecordsContext : DbContext
             inbox.HasIndex(i => new { i.Channel, i.MessageId }).IsUnique();
             inbox.HasIndex(i => new { i.Channel, i.Digest }).IsUnique();
             inbox.HasIndex(i => new { i.Channel, i.HandledAt, i.SentAt });
+        });
+        modelBuilder.Entity<RoomRow>(room =>
+        {
+            room.ToTable("rooms").HasKey(r => new { r.Channel, r.Conversation });
+            room.HasIndex(r => r.VisitId);
+            BelongsToVisit(room, r => r.VisitId);
         });
         PeopleModel.Build(modelBuilder);
         SnakeCase(modelBuilder);

@@ -440,6 +440,10 @@ namespace Assistant.Records.Migrations.Postgres
                         .HasColumnName("message_id")
                         .UseCollation("C");
 
+                    b.Property<long?>("PartOf")
+                        .HasColumnType("bigint")
+                        .HasColumnName("part_of");
+
                     b.Property<string>("Reply")
                         .IsRequired()
                         .HasColumnType("text")
@@ -583,6 +587,76 @@ namespace Assistant.Records.Migrations.Postgres
                     b.HasIndex("DoneAt", "Due");
 
                     b.ToTable("reminders", (string)null);
+                });
+
+            modelBuilder.Entity("Assistant.Records.Storage.Rows.RoomRow", b =>
+                {
+                    b.Property<string>("Channel")
+                        .HasColumnType("text")
+                        .HasColumnName("channel")
+                        .UseCollation("C");
+
+                    b.Property<string>("Conversation")
+                        .HasColumnType("text")
+                        .HasColumnName("conversation")
+                        .UseCollation("C");
+
+                    b.Property<bool>("CanEdit")
+                        .HasColumnType("boolean")
+                        .HasColumnName("can_edit");
+
+                    b.Property<string>("Heard")
+                        .HasColumnType("text")
+                        .HasColumnName("heard")
+                        .UseCollation("C");
+
+                    b.Property<bool>("IsGroup")
+                        .HasColumnType("boolean")
+                        .HasColumnName("is_group");
+
+                    b.Property<bool>("IsWatching")
+                        .HasColumnType("boolean")
+                        .HasColumnName("is_watching");
+
+                    b.Property<string>("ListenedFrom")
+                        .HasColumnType("text")
+                        .HasColumnName("listened_from")
+                        .UseCollation("C");
+
+                    b.Property<string>("ListenedTo")
+                        .HasColumnType("text")
+                        .HasColumnName("listened_to")
+                        .UseCollation("C");
+
+                    b.Property<string>("Reference")
+                        .HasColumnType("text")
+                        .HasColumnName("reference")
+                        .UseCollation("C");
+
+                    b.Property<string>("SummaryDigest")
+                        .HasColumnType("text")
+                        .HasColumnName("summary_digest")
+                        .UseCollation("C");
+
+                    b.Property<string>("SummaryId")
+                        .HasColumnType("text")
+                        .HasColumnName("summary_id")
+                        .UseCollation("C");
+
+                    b.Property<int>("Told")
+                        .HasColumnType("integer")
+                        .HasColumnName("told");
+
+                    b.Property<string>("VisitId")
+                        .HasColumnType("text")
+                        .HasColumnName("visit_id")
+                        .UseCollation("C");
+
+                    b.HasKey("Channel", "Conversation");
+
+                    b.HasIndex("VisitId");
+
+                    b.ToTable("rooms", (string)null);
                 });
 
             modelBuilder.Entity("Assistant.Records.Storage.Rows.StoppedAddressRow", b =>
@@ -776,6 +850,14 @@ namespace Assistant.Records.Migrations.Postgres
                         .HasForeignKey("VisitId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("Assistant.Records.Storage.Rows.RoomRow", b =>
+                {
+                    b.HasOne("Assistant.Records.Storage.Rows.VisitRow", null)
+                        .WithMany()
+                        .HasForeignKey("VisitId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("Assistant.Records.Storage.Rows.VisitAccessRow", b =>

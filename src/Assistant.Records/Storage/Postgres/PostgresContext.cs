@@ -45,6 +45,10 @@ public sealed class PostgresContext(DbContextOptions<PostgresContext> options) :
             .ToListAsync(cancellation)).FirstOrDefault();
     }
 
+    internal override async Task<RoomRow?> HoldRoomAsync(string channel, string conversation, CancellationToken cancellation) => (await Rooms.FromSql(
+        $"SELECT * FROM rooms WHERE channel = {channel} AND conversation = {conversation} FOR UPDATE SKIP LOCKED")
+        .ToListAsync(cancellation)).FirstOrDefault();
+
     internal override async Task TellAsync(IReadOnlyList<VisitGrew> grown)
     {
         foreach (var payload in VisitNews.Pack(Sender, grown))

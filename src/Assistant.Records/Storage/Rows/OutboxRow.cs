@@ -13,7 +13,7 @@ public sealed class OutboxRow
     public required string MessageId { get; init; }
 
     /// <summary>The reply as JSON.</summary>
-    public required string Reply { get; init; }
+    public required string Reply { get; set; }
 
     /// <summary>Not to be tried before this time.</summary>
     public required DateTimeOffset Due { get; set; }
@@ -36,8 +36,11 @@ public sealed class OutboxRow
     public string? Trouble { get; set; }
 
     /// <summary>The visit it speaks of, or null where it speaks of none.</summary>
-    public string? VisitId { get; init; }
+    public string? VisitId { get; set; }
 
     /// <summary>The visit's version it speaks of: what the reader knows once it was read.</summary>
-    public int? Version { get; init; }
+    public int? Version { get; set; }
+
+    /// <summary>The row whose reply holds this one's: it went out with that one and waits no more. Null where it goes out by itself.</summary>
+    public long? PartOf { get; set; }
 }

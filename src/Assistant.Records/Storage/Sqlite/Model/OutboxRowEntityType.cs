@@ -19,7 +19,7 @@ namespace Assistant.Records.Storage.Sqlite.Model
                 "Assistant.Records.Storage.Rows.OutboxRow",
                 typeof(OutboxRow),
                 baseEntityType,
-                propertyCount: 14,
+                propertyCount: 15,
                 unnamedIndexCount: 3,
                 keyCount: 1);
 
@@ -88,6 +88,14 @@ namespace Assistant.Records.Storage.Sqlite.Model
                 propertyInfo: typeof(OutboxRow).GetProperty("MessageId", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 fieldInfo: typeof(OutboxRow).GetField("<MessageId>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly));
             messageId.AddAnnotation("Relational:ColumnName", "message_id");
+
+            var partOf = runtimeEntityType.AddProperty(
+                "PartOf",
+                typeof(long?),
+                propertyInfo: typeof(OutboxRow).GetProperty("PartOf", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(OutboxRow).GetField("<PartOf>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true);
+            partOf.AddAnnotation("Relational:ColumnName", "part_of");
 
             var reply = runtimeEntityType.AddProperty(
                 "Reply",

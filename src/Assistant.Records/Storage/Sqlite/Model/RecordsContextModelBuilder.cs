@@ -11,7 +11,7 @@ namespace Assistant.Records.Storage.Sqlite.Model
     public partial class RecordsContextModel
     {
         private RecordsContextModel()
-            : base(skipDetectChanges: false, modelId: new Guid("4cffbfa3-ffb7-4b2b-9080-eca7f96e1135"), entityTypeCount: 18)
+            : base(skipDetectChanges: false, modelId: new Guid("124a91a9-9cfd-443e-baf6-8e7b9f0616e2"), entityTypeCount: 19)
         {
         }
 
@@ -31,6 +31,7 @@ namespace Assistant.Records.Storage.Sqlite.Model
             var personRow = PersonRowEntityType.Create(this);
             var pictureRow = PictureRowEntityType.Create(this);
             var reminderRow = ReminderRowEntityType.Create(this);
+            var roomRow = RoomRowEntityType.Create(this);
             var stoppedAddressRow = StoppedAddressRowEntityType.Create(this);
             var visitAccessRow = VisitAccessRowEntityType.Create(this);
             var visitMemberRow = VisitMemberRowEntityType.Create(this);
@@ -44,6 +45,7 @@ namespace Assistant.Records.Storage.Sqlite.Model
             MessageRowEntityType.CreateForeignKey1(messageRow, visitRow);
             PersonRowEntityType.CreateForeignKey1(personRow, firmRow);
             ReminderRowEntityType.CreateForeignKey1(reminderRow, visitRow);
+            RoomRowEntityType.CreateForeignKey1(roomRow, visitRow);
             VisitAccessRowEntityType.CreateForeignKey1(visitAccessRow, firmRow);
             VisitAccessRowEntityType.CreateForeignKey2(visitAccessRow, visitRow);
             VisitMemberRowEntityType.CreateForeignKey1(visitMemberRow, visitRow);
@@ -63,6 +65,7 @@ namespace Assistant.Records.Storage.Sqlite.Model
             PersonRowEntityType.CreateAnnotations(personRow);
             PictureRowEntityType.CreateAnnotations(pictureRow);
             ReminderRowEntityType.CreateAnnotations(reminderRow);
+            RoomRowEntityType.CreateAnnotations(roomRow);
             StoppedAddressRowEntityType.CreateAnnotations(stoppedAddressRow);
             VisitAccessRowEntityType.CreateAnnotations(visitAccessRow);
             VisitMemberRowEntityType.CreateAnnotations(visitMemberRow);
