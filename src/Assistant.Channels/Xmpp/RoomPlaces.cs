@@ -1,13 +1,15 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using Assistant.Records.Rooms;
 
 namespace Assistant.Channels.Xmpp;
 
 /// <summary>
 /// Up to where each room was listened to: after a lost line or a restart what was said from there on is asked for, and what is known of
-/// it is left out. Kept in one small file; without it a room is listened to from now on.
+/// it is left out. Kept with the records, so that another program that takes the line over knows it too.
 /// </summary>
-internal sealed class RoomPlaces
+/// <param name="old">The file in which it stood before; what it holds of rooms not on record is taken over. Null where there is none.</param>
+internal sealed class RoomPlaces(RoomListening listening, string? old = null)
 {
     /// <summary>The room's clock and ours may differ by so much.</summary>
     private static readonly TimeSpan Skew = TimeSpan.FromMinutes(2);
@@ -17,14 +19,19 @@ internal sealed class RoomPlaces
 
     private const int MostKept = 2000;
 
-    private readonly string file;
-    private readonly Dictionary<string, Place> places;
+    private ImmutableDictionary<string, Place> places = ImmutableDictionary.Create<string, Place>(StringComparer.Ordinal);
 
-    /// <exception cref="IOException">The file can not be read.</exception>
-    public RoomPlaces(string file)
+    /// <summary>Reads anew what is on record: another program may have had the line meanwhile.</summary>
+    public async Task ReadAsync(CancellationToken cancellation)
     {
-        this.file = file;
-        places = Read(file);
+        var read = (await listening.ReadAsync(cancellation)).ToImmutableDictionary(p => p.Key, p => Of(p.Value), StringComparer.Ordinal);
+        foreach (var (room, place) in ReadOld().Where(p => !read.ContainsKey(p.Key)))
+        {
+            await listening.WriteAsync(room, Of(place), cancellation);
+            read = read.Add(room, place);
+        }
+
+        places = read;
     }
 
     /// <summary>From when on what was said is wanted, or null where the room is new to us.</summary>
@@ -35,29 +42,34 @@ internal sealed class RoomPlaces
         places.TryGetValue(words.Room.ToString(), out var place) && (words.At < place.From || place.Ids.Any(i => i.Id == words.Id));
 
     /// <summary>The room is listened to from that time on.</summary>
-    public void Begin(Jid room, DateTimeOffset at)
+    public async Task BeginAsync(Jid room, DateTimeOffset at, CancellationToken cancellation)
     {
-        if (places.TryAdd(room.ToString(), new(at, at, [])))
+        if (!places.ContainsKey(room.ToString()))
         {
-            Write();
+            await KeepAsync(room.ToString(), new(at, at, []), cancellation);
         }
     }
 
     /// <summary>What was said is dealt with. On the disk when this returns.</summary>
-    public void Pass(RoomWords words)
+    public Task PassAsync(RoomWords words, CancellationToken cancellation)
     {
         var place = places.GetValueOrDefault(words.Room.ToString()) ?? new(words.At, words.At, []);
         var at = words.At > place.At ? words.At : place.At;
         var ids = place.Ids.Where(i => i.At > at - Kept).Append(new(words.Id, words.At)).TakeLast(MostKept);
-        places[words.Room.ToString()] = place with { At = at, Ids = [.. ids] };
-        Write();
+        return KeepAsync(words.Room.ToString(), place with { At = at, Ids = [.. ids] }, cancellation);
     }
 
-    private static Dictionary<string, Place> Read(string file)
+    private Task KeepAsync(string room, Place place, CancellationToken cancellation)
+    {
+        places = places.SetItem(room, place);
+        return listening.WriteAsync(room, Of(place), cancellation);
+    }
+
+    private Dictionary<string, Place> ReadOld()
     {
         try
         {
-            return JsonSerializer.Deserialize<Dictionary<string, Place>>(File.ReadAllBytes(file)) ?? [];
+            return old is null ? [] : JsonSerializer.Deserialize<Dictionary<string, Place>>(File.ReadAllBytes(old)) ?? [];
         }
         catch (Exception none) when (none is FileNotFoundException or DirectoryNotFoundException or JsonException)
         {
@@ -65,18 +77,9 @@ internal sealed class RoomPlaces
         }
     }
 
-    // Written beside and put in its place: a power cut leaves the old one or the new one.
-    private void Write()
-    {
-        var beside = file + ".new";
-        using (var stream = new FileStream(beside, FileMode.Create, FileAccess.Write))
-        {
-            JsonSerializer.Serialize(stream, places);
-            stream.Flush(flushToDisk: true);
-        }
+    private static RoomPlace Of(Place place) => new(place.From, place.At, JsonSerializer.Serialize(place.Ids));
 
-        File.Move(beside, file, overwrite: true);
-    }
+    private static Place Of(RoomPlace place) => new(place.From, place.To, JsonSerializer.Deserialize<ImmutableArray<Heard>>(place.Heard));
 
     private sealed record Place(DateTimeOffset From, DateTimeOffset At, ImmutableArray<Heard> Ids);
 

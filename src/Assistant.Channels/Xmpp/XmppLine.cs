@@ -248,7 +248,7 @@ internal sealed partial class XmppLine(XmppSettings settings, RoomPlaces places,
         else if (RoomMessageReader.Read(message, seat, clock.GetUtcNow()) is { } words && !places.Knows(words))
         {
             await UntilStoredAsync(() => talk.HearAsync(words, cancellation), cancellation);
-            places.Pass(words);
+            await places.PassAsync(words, cancellation);
         }
     }
 

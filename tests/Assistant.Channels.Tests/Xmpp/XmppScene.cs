@@ -24,7 +24,7 @@ internal sealed class XmppScene : IAsyncDisposable, IXmppTalk, ILogger<XmppServi
         Outbox = new(log.Database);
         var settings = new XmppSettings("127.0.0.1", server.Port, "coldwalk.chat.example", Secret, [Jid.Parse(Room)]);
         var pace = new XmppPace(TimeSpan.FromMilliseconds(50), TimeSpan.FromMilliseconds(200), () => 1) { BeforeReturn = TimeSpan.FromMilliseconds(500), Beat = TimeSpan.FromMilliseconds(500) };
-        var line = new XmppLine(settings, new(Path.Combine(folder, "rooms.json")), this, pace, TimeProvider.System, this);
+        var line = new XmppLine(settings, new(new(log.Database, XmppSettings.Channel)), this, pace, TimeProvider.System, this);
         var deliverer = new OutboxDeliverer(Outbox, new XmppSender(line, settings), new() { Doubt = TimeSpan.FromSeconds(1), FirstWait = TimeSpan.FromSeconds(1) }, TimeProvider.System);
         service = new(settings, line, deliverer, pace, TimeProvider.System, this);
     }

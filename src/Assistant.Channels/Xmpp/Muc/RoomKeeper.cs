@@ -24,6 +24,7 @@ internal sealed partial class RoomKeeper(XmppSettings settings, RoomPlaces place
     public async Task EnterAllAsync(ComponentStream stream, CancellationToken cancellation)
     {
         returns.Clear();
+        await places.ReadAsync(cancellation);
         foreach (var seat in seats.Values)
         {
             await EnterAsync(stream, seat, cancellation);
@@ -62,7 +63,7 @@ internal sealed partial class RoomKeeper(XmppSettings settings, RoomPlaces place
         switch (seat.Take(presence))
         {
             case Entered entered:
-                places.Begin(seat.Room, clock.GetUtcNow());
+                await places.BeginAsync(seat.Room, clock.GetUtcNow(), cancellation);
                 looked[seat.Room] = clock.GetUtcNow();
                 IsInNow(logger, seat.Room, seat.Nick);
                 if (!seat.ShowsAccounts)
