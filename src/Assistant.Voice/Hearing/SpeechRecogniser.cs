@@ -6,7 +6,7 @@ namespace Assistant.Voice.Hearing;
 
 /// <summary>
 /// Turns one utterance into words of a grammar, offline. Every utterance is decoded whole and on a fresh stream, so the same sound
-/// always gives the same words. One utterance at a time; callers wait for each other.
+/// always gives the same words; its frames are scored once for all that is asked of it. One utterance at a time; callers wait for each other.
 /// </summary>
 public sealed class SpeechRecogniser : IDisposable
 {
@@ -58,11 +58,11 @@ public sealed class SpeechRecogniser : IDisposable
                 return Heard.Nothing;
             }
 
-            sound = ComfortNoise.Under(SpeechSpan.Of(NoiseReduction.Of(sound)));
+            sound = ComfortNoise.Under(SpeechSpan.Of(NoiseReduction.Of(sound.Start(SphinxDecoder.Longest))));
             var free = decoder.Decode(Background, sound);
-            var best = Decode(grammar, sound, Beams.Usual);
+            var best = Decode(grammar, Beams.Usual);
             var heard = Judge(best, free);
-            return heard.Accepted is { } words && rivals?.Invoke(words) is { } others ? heard with { Margin = Margin(best, others, sound) } : heard;
+            return heard.Accepted is { } words && rivals?.Invoke(words) is { } others ? heard with { Margin = Margin(best, others) } : heard;
         }
     }
 
@@ -82,19 +82,19 @@ public sealed class SpeechRecogniser : IDisposable
     }
 
     // Rivals that come to no words at all were lost on the way and not beaten: that is as unclear as a rival that fits as well.
-    private double Margin(Decoded best, SpeechGrammar others, PcmAudio sound) =>
+    private double Margin(Decoded best, SpeechGrammar others) =>
         others.IsEmpty ? double.PositiveInfinity
-        : Decode(others, sound, Beams.Wide) is { Words: not null } other ? (best.Score - other.Score) / Math.Max(1, best.WordFrames)
+        : Decode(others, Beams.Wide) is { Words: not null } other ? (best.Score - other.Score) / Math.Max(1, best.WordFrames)
         : 0;
 
-    private Decoded Decode(SpeechGrammar grammar, PcmAudio sound, Beams beams)
+    private Decoded Decode(SpeechGrammar grammar, Beams beams)
     {
         if (known.Add(grammar.Name))
         {
             decoder.SetGrammar(grammar.Name, grammar.Jsgf, beams);
         }
 
-        var decoded = decoder.Decode(grammar.Name, sound);
+        var decoded = decoder.DecodeAgain(grammar.Name);
         if (grammar.IsPassing)
         {
             known.Remove(grammar.Name);

@@ -7,14 +7,28 @@ namespace Assistant.Voice.Hearing.Native;
 /// <summary>One decoder with its searches by name. Not for several threads at once; the caller keeps them apart.</summary>
 internal sealed class SphinxDecoder : SafeHandleZeroOrMinusOneIsInvalid
 {
-    private SphinxDecoder(nint decoder)
-        : base(ownsHandle: true) => SetHandle(decoder);
+    /// <summary>The room for frames doubles from 128 on (<see cref="MakeRoom"/>).</summary>
+    private const int LongestFrames = 2048;
+
+    private readonly SenoneScores scores;
+
+    private SphinxDecoder(nint decoder, SenoneScores scores)
+        : base(ownsHandle: true)
+    {
+        this.scores = scores;
+        SetHandle(decoder);
+    }
+
+    /// <summary>The longest utterance that is decoded.</summary>
+    public static TimeSpan Longest { get; } = TimeSpan.FromSeconds(20);
 
     /// <param name="options">Pairs of option and value, such as -hmm and the model's folder.</param>
     /// <exception cref="DllNotFoundException">The libraries are not installed.</exception>
     /// <exception cref="InvalidDataException">The model or the dictionary cannot be read.</exception>
     public static unsafe SphinxDecoder Open(params ReadOnlySpan<string> options)
     {
+        var scores = SenoneScores.Create();
+        options = [.. options, "-senlogdir", scores.Folder];
         var definitions = SphinxLibrary.Arguments();
         var values = stackalloc byte*[options.Length + 1];
         values[0] = (byte*)Marshal.StringToCoTaskMemUTF8("coldwalk");
@@ -33,7 +47,7 @@ internal sealed class SphinxDecoder : SafeHandleZeroOrMinusOneIsInvalid
 
             var decoder = SphinxLibrary.Create(parsed);
             _ = SphinxLibrary.FreeOptions(parsed);
-            return decoder != 0 ? new(decoder) : throw new InvalidDataException("the recogniser does not start with its model: " + string.Join(' ', options.ToArray()));
+            return decoder != 0 ? new(decoder, scores) : throw new InvalidDataException("the recogniser does not start with its model: " + string.Join(' ', options.ToArray()));
         }
         finally
         {
@@ -64,18 +78,20 @@ internal sealed class SphinxDecoder : SafeHandleZeroOrMinusOneIsInvalid
         {
             throw new InvalidDataException("the recogniser does not take a phone loop");
         }
+
+        MakeRoom(name);
     }
 
     public void Remove(string name) => _ = SphinxLibrary.RemoveSearch(handle, name);
 
-    /// <summary>Decodes a whole utterance on a fresh stream, so that nothing of an earlier one is left in noise or level estimates.</summary>
+    /// <summary>
+    /// Decodes a whole utterance on a fresh stream, so that nothing of an earlier one is left in noise or level estimates, and keeps
+    /// how each of its frames fits each speech sound for <see cref="DecodeAgain"/>.
+    /// </summary>
     public unsafe Decoded Decode(string search, PcmAudio speech)
     {
-        if (SphinxLibrary.SetSearch(handle, search) != 0)
-        {
-            throw new InvalidOperationException($"no search '{search}' was set");
-        }
-
+        scores.Clear();
+        Select(search);
         _ = SphinxLibrary.StartStream(handle);
         _ = SphinxLibrary.StartUtterance(handle);
         fixed (short* samples = speech.Samples)
@@ -84,11 +100,59 @@ internal sealed class SphinxDecoder : SafeHandleZeroOrMinusOneIsInvalid
         }
 
         _ = SphinxLibrary.EndUtterance(handle);
-        var words = SphinxLibrary.Hypothesis(handle, out _);
-        return new(words == 0 ? null : Marshal.PtrToStringUTF8(words), Segments());
+        return Result();
+    }
+
+    /// <summary>
+    /// The utterance decoded last, by another search: its frames are not scored again, which is nearly all of the work, and the
+    /// result is to the last digit that of <see cref="Decode"/>.
+    /// </summary>
+    public Decoded DecodeAgain(string search)
+    {
+        Select(search);
+        return scores.Read(file => SphinxLibrary.ProcessScores(handle, file)) >= 0 ? Result() : throw new InvalidOperationException($"'{search}' can not read how the utterance fits");
     }
 
     protected override bool ReleaseHandle() => SphinxLibrary.Free(handle) >= 0;
+
+    protected override void Dispose(bool disposing)
+    {
+        base.Dispose(disposing);
+        if (disposing)
+        {
+            scores.Dispose();
+        }
+    }
+
+    // The library's list of where a frame's scores lie grows only while sound comes piece by piece and is not searched yet; a whole
+    // utterance does not grow it, and would be written past its end. So it is grown once, over nothing, for the longest there is.
+    private unsafe void MakeRoom(string search)
+    {
+        Select(search);
+        _ = SphinxLibrary.StartStream(handle);
+        _ = SphinxLibrary.StartUtterance(handle);
+        var silence = new short[PcmAudio.HearingRate / 100 * ((LongestFrames / 2) + 16)];
+        fixed (short* samples = silence)
+        {
+            _ = SphinxLibrary.Process(handle, samples, (nuint)silence.Length, 1, 0);
+        }
+
+        _ = SphinxLibrary.EndUtterance(handle);
+    }
+
+    private void Select(string search)
+    {
+        if (SphinxLibrary.SetSearch(handle, search) != 0)
+        {
+            throw new InvalidOperationException($"no search '{search}' was set");
+        }
+    }
+
+    private Decoded Result()
+    {
+        var words = SphinxLibrary.Hypothesis(handle, out _);
+        return new(words == 0 ? null : Marshal.PtrToStringUTF8(words), Segments());
+    }
 
     private List<DecodedSegment> Segments()
     {
@@ -102,36 +166,4 @@ internal sealed class SphinxDecoder : SafeHandleZeroOrMinusOneIsInvalid
 
         return segments;
     }
-}
-
-/// <summary>The likelihood, against the best path's, below which a search gives up a path: within words, and at their ends.</summary>
-internal readonly record struct Beams(double State, double Word)
-{
-    /// <summary>The decoder's own defaults.</summary>
-    public static readonly Beams Usual = new(1e-48, 7e-29);
-
-    /// <summary>For words the sound may not fit at all: they are followed to the end, to tell by how much.</summary>
-    public static readonly Beams Wide = new(1e-200, 1e-200);
-}
-
-/// <summary>What a search made of an utterance.</summary>
-/// <param name="Words">Null where the sound does not fit the grammar at all.</param>
-internal sealed record Decoded(string? Words, IReadOnlyList<DecodedSegment> Segments)
-{
-    /// <summary>The acoustic score summed over all words and fillers, in the decoder's log units; higher is a better fit.</summary>
-    public double Score => Segments.Sum(s => (double)s.Score);
-
-    /// <summary>Ten-millisecond frames.</summary>
-    public int Frames => Segments.Count == 0 ? 0 : Segments[^1].Last + 1;
-
-    /// <summary>Ten-millisecond frames of words.</summary>
-    public int WordFrames => Segments.Where(s => !s.IsFiller).Sum(s => s.Frames);
-}
-
-/// <summary>A word or filler with its frames, both counted in.</summary>
-internal readonly record struct DecodedSegment(string Word, int First, int Last, int Score)
-{
-    public int Frames => Last - First + 1;
-
-    public bool IsFiller => Word.Length == 0 || Word[0] is '<' or '[' or '+' or '(';
 }

@@ -7,6 +7,7 @@ internal static unsafe partial class SphinxLibrary
 {
     private const string PocketSphinx = "libpocketsphinx.so.3";
     private const string SphinxBase = "libsphinxbase.so.3";
+    private const string C = "libc.so.6";
 
     [LibraryImport(PocketSphinx, EntryPoint = "ps_args")]
     public static partial nint Arguments();
@@ -50,6 +51,9 @@ internal static unsafe partial class SphinxLibrary
     [LibraryImport(PocketSphinx, EntryPoint = "ps_process_raw")]
     public static partial int Process(nint decoder, short* samples, nuint count, int noSearch, int wholeUtterance);
 
+    [LibraryImport(PocketSphinx, EntryPoint = "ps_decode_senscr")]
+    public static partial int ProcessScores(nint decoder, nint file);
+
     [LibraryImport(PocketSphinx, EntryPoint = "ps_end_utt")]
     public static partial int EndUtterance(nint decoder);
 
@@ -67,6 +71,12 @@ internal static unsafe partial class SphinxLibrary
 
     [LibraryImport(PocketSphinx, EntryPoint = "ps_seg_frames")]
     public static partial void Frames(nint segment, out int first, out int last);
+
+    [LibraryImport(C, EntryPoint = "fopen", StringMarshalling = StringMarshalling.Utf8)]
+    public static partial nint OpenFile(string path, string mode);
+
+    [LibraryImport(C, EntryPoint = "fclose")]
+    public static partial int CloseFile(nint file);
 
     [LibraryImport(PocketSphinx, EntryPoint = "ps_seg_prob")]
     public static partial int Scores(nint segment, out int acoustic, out int language, out int backoff);
