@@ -8,13 +8,13 @@ namespace Assistant.Voice.Devices;
 /// <param name="device">An ALSA device such as plughw:1,0; null for the usual one.</param>
 public sealed class Microphone(string? device = null, string program = "arecord")
 {
-    private const int PieceSamples = PcmAudio.HearingRate / 10;
+    private const int PieceSamples = PcmAudio.HearingRate / 50;
 
-    /// <summary>The running sound in pieces of a tenth of a second, until cancelled.</summary>
+    /// <summary>The running sound in pieces of 20 ms, until cancelled.</summary>
     /// <exception cref="VoicePartMissingException">No recorder or no microphone.</exception>
     public async IAsyncEnumerable<short[]> ListenAsync([EnumeratorCancellation] CancellationToken cancellation)
     {
-        using var process = Sounding.Start(program, ["-q", "-t", "raw", "-f", "S16_LE", "-r", "16000", "-c", "1", .. Sounding.Device(device)], "Hearing");
+        using var process = Sounding.Start(program, ["-q", "-t", "raw", "-f", "S16_LE", "-r", "16000", "-c", "1", "--period-time=20000", .. Sounding.Device(device)], "Hearing");
         var errors = process.StandardError.ReadToEndAsync(CancellationToken.None);
         var bytes = new byte[PieceSamples * 2];
         try

@@ -14,6 +14,8 @@ namespace Assistant.Voice.Dialogues;
 /// <param name="echo">How long after its last word its own sound may still be in the room.</param>
 public sealed class HandsFreeTalk(VoiceSession session, ISpeechVoice voice, Microphone microphone, Loudspeaker loudspeaker, TextWriter log, TimeSpan echo)
 {
+    private readonly SpeechAhead voice = new(voice);
+
     /// <param name="opening">The reply that opened the visit just now, with its cautions; null where it was open.</param>
     public async Task RunAsync(Reply? opening, CancellationToken cancellation)
     {
@@ -61,12 +63,12 @@ public sealed class HandsFreeTalk(VoiceSession session, ISpeechVoice voice, Micr
         }
     }
 
-    private static async Task<PcmAudio> NextAsync(ChannelReader<short[]> pieces, CancellationToken cancellation)
+    private async Task<PcmAudio> NextAsync(ChannelReader<short[]> pieces, CancellationToken cancellation)
     {
-        var ear = new Endpointer(new());
+        var ear = new LiveEar(session, voice);
         while (true)
         {
-            if (ear.Take(await pieces.ReadAsync(cancellation)).FirstOrDefault() is { } utterance)
+            if (ear.Take(await pieces.ReadAsync(cancellation)) is { } utterance)
             {
                 return utterance;
             }

@@ -49,6 +49,15 @@ internal sealed class ReadBacks(QuestionGrammars grammars, PhraseBook phrases, U
 
     public static UnitOfMeasure UnitOf(VoiceState state) => QuestionGrammars.UnitOf(state.Fact!, state.Asked.Units, state.Units);
 
+    /// <summary>The walk's own word for it: how it was said is the ear's business.</summary>
+    public static string Sent(string meaning, string words) => meaning switch
+    {
+        "accept" => "yes",
+        "reject" => "no",
+        _ when meaning.IndexOf(':', StringComparison.Ordinal) is > 0 and var colon => meaning[..colon] == "choice" ? meaning[(colon + 1)..].Replace('-', ' ') : meaning[(colon + 1)..],
+        _ => words,
+    };
+
     public string Phrase(string key, params ReadOnlySpan<(string Name, string Word)> parts)
     {
         var filled = new ReasonPart[parts.Length];

@@ -78,6 +78,16 @@ public sealed class VoiceDialogue(QuestionGrammars grammars, PhraseBook phrases,
         };
     }
 
+    /// <summary>Whether words are whole, so that no more need be waited for: a number with its unit, or a phrase that none of another meaning begins with.</summary>
+    public bool IsWhole(VoiceState state, string words)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(words);
+        return Grammar(state).MeaningOf(words) is { } meaning
+            ? !Grammar(state).Meanings.Any(m => m.Key != meaning && m.Value.Any(p => p.StartsWith(words + " ", StringComparison.Ordinal)))
+            : state.Phase == VoicePhase.Answer && !grammars.IsNumberWord(words.Split(' ')[^1]) && say.Number(state, words) is not null;
+    }
+
     /// <summary>Something was heard while the assistant speaks: only what stops or changes its speech counts.</summary>
     public VoiceStep HearWhileSpeaking(VoiceState state, Heard heard) =>
         heard?.Accepted is { } words && grammars.Control.MeaningOf(words) is { } meaning && Control(state, meaning) is { } step ? step : new(state, "");
@@ -92,7 +102,7 @@ public sealed class VoiceDialogue(QuestionGrammars grammars, PhraseBook phrases,
         }
 
         var meaning = heard.Accepted is { } words ? Grammar(state).MeaningOf(words) : null;
-        if (meaning is not null && Control(state, meaning) is { } control)
+        if (meaning is not null && !rules.IsDoubtful(state, heard, meaning) && Control(state, meaning) is { } control)
         {
             return control;
         }
@@ -146,25 +156,21 @@ public sealed class VoiceDialogue(QuestionGrammars grammars, PhraseBook phrases,
             return state.Fact == FactCatalogue.Refrigerant ? Refrigerant(state, words) : NumberHeard(state, heard, words);
         }
 
+        if (rules.IsDoubtful(state, heard, meaning))
+        {
+            return Missed(state);
+        }
+
         if (meaning == "command:more" && state.Rest.Length > 0)
         {
             return Speak(state with { Rest = "" }, state.Rest);
         }
 
         // A choice is a value too: in noise a wrong one can fit clearly, so it is read back like a number. A command is not stored as one.
-        var pending = new Pending(Sent(meaning, words), words, null);
+        var pending = new Pending(ReadBacks.Sent(meaning, words), words, null);
         var isValue = meaning.StartsWith("choice:", StringComparison.Ordinal);
-        return !isValue && heard.Margin >= (meaning == "accept" ? rules.LeastYesMargin : rules.LeastWordMargin) ? new(Fresh(state), "", pending.Text) : ReadBack(state, pending);
+        return !isValue && heard.Margin >= rules.LeastMargin(state, meaning) ? new(Fresh(state), "", pending.Text) : ReadBack(state, pending);
     }
-
-    // The walk's own word for it: how it was said is the ear's business.
-    private static string Sent(string meaning, string words) => meaning switch
-    {
-        "accept" => "yes",
-        "reject" => "no",
-        _ when meaning.IndexOf(':', StringComparison.Ordinal) is > 0 and var colon => meaning[..colon] == "choice" ? meaning[(colon + 1)..].Replace('-', ' ') : meaning[(colon + 1)..],
-        _ => words,
-    };
 
     private VoiceStep Refrigerant(VoiceState state, string words) =>
         understander.Understand(words, new(FactCatalogue.Refrigerant, state.Units)).Observations is [{ } only] && only.Fact == FactCatalogue.Refrigerant

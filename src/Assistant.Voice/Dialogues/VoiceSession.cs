@@ -2,6 +2,7 @@ using Assistant.Dialogue.Replies;
 using Assistant.Trade.Quantities;
 using Assistant.Voice.Hearing;
 using Assistant.Voice.Sound;
+using Assistant.Voice.Speaking;
 
 namespace Assistant.Voice.Dialogues;
 
@@ -27,6 +28,8 @@ public interface IVoiceVisit
 /// <summary>Carries one talk by voice: utterance in, what to say out. One utterance at a time.</summary>
 public sealed class VoiceSession(SpeechRecogniser recogniser, VoiceDialogue dialogue, IVoiceVisit visit)
 {
+    private Ahead? ahead;
+
     /// <summary>Where the talk stands; null before it began.</summary>
     public VoiceState? State { get; private set; }
 
@@ -58,10 +61,46 @@ public sealed class VoiceSession(SpeechRecogniser recogniser, VoiceDialogue dial
         }
 
         LastPhase = state.Phase;
-        var heard = recogniser.Hear(utterance, dialogue.Grammar(state), words => dialogue.Rivals(state, words));
-        var step = dialogue.Hear(state, heard);
-        State = step.State;
+        var (heard, step) = IsAbout(utterance, state) ? await ahead!.Heard.WaitAsync(cancellation) : Hear(state, utterance);
+        (State, ahead) = (step.State, null);
         return step.Send is { } text ? await SendAsync(text, cancellation) with { Heard = heard } : new(heard, step.Say);
+    }
+
+    /// <summary>
+    /// Begins to hear what may turn out to be an utterance: if <see cref="HearAsync"/> is then given the very sound, it need not be
+    /// heard again. Nothing is said, sent or changed by it.
+    /// </summary>
+    /// <param name="said">Takes what would be said to it, to be made ready.</param>
+    public void HearAhead(PcmAudio sound, Action<string, SpeakingStyle> said)
+    {
+        // One at a time: while somebody goes on speaking it is not started over and over.
+        if (State is not { } state || IsAbout(sound, state) || ahead is { Heard.IsCompleted: false })
+        {
+            return;
+        }
+
+        ahead = new(sound, state, Task.Run(() =>
+        {
+            var (heard, step) = Hear(state, sound);
+            if (step is { Send: null, Say.Length: > 0 })
+            {
+                said(step.Say, step.State.Style);
+            }
+
+            return (heard, step);
+        }));
+    }
+
+    /// <summary>Whether that sound was heard ahead and its words are whole: nothing that may still come would change what they mean.</summary>
+    public bool IsWhole(PcmAudio sound) => State is { } state && IsAbout(sound, state) && ahead is { Heard.IsCompletedSuccessfully: true } heard
+        && heard.Heard.Result.Heard.Accepted is { } words && dialogue.IsWhole(state, words);
+
+    private bool IsAbout(PcmAudio sound, VoiceState state) => ReferenceEquals(ahead?.Sound, sound) && ahead?.State == state;
+
+    private (Heard Heard, VoiceStep Step) Hear(VoiceState state, PcmAudio utterance)
+    {
+        var heard = recogniser.Hear(utterance, dialogue.Grammar(state), words => dialogue.Rivals(state, words));
+        return (heard, dialogue.Hear(state, heard));
     }
 
     /// <summary>Nobody has spoken for long: from here on only the wake word is heard, and what was pending is dropped.</summary>
@@ -89,4 +128,7 @@ public sealed class VoiceSession(SpeechRecogniser recogniser, VoiceDialogue dial
         State = step.State;
         return new(heard, step.Say, step.Send);
     }
+
+    /// <param name="State">The state it was heard in: in another it would mean something else.</param>
+    private sealed record Ahead(PcmAudio Sound, VoiceState State, Task<(Heard Heard, VoiceStep Step)> Heard);
 }

@@ -22,6 +22,18 @@ public sealed class Endpointer(EndpointerSettings settings)
     /// <summary>Whether an utterance has begun and not ended.</summary>
     public bool Speaking => speaking;
 
+    /// <summary>
+    /// What was said, where it has likely ended: with a short pause behind it, and the very sound that is given once the end is sure.
+    /// Null while somebody speaks.
+    /// </summary>
+    public PcmAudio? Likely { get; private set; }
+
+    /// <summary>How long it has been quiet, in frames of 10 ms.</summary>
+    public int QuietFrames => quietFrames;
+
+    /// <summary>The utterance that has likely ended is over.</summary>
+    public PcmAudio? End() => Likely is null ? null : Cut();
+
     /// <summary>Takes more sound, and gives the utterances that have ended within it.</summary>
     public IEnumerable<PcmAudio> Take(ReadOnlyMemory<short> sound)
     {
@@ -61,6 +73,7 @@ public sealed class Endpointer(EndpointerSettings settings)
         var loud = level > threshold;
         spoken.Add(level);
         (loudFrames, quietFrames) = loud ? (loudFrames + 1, 0) : (0, quietFrames + 1);
+        Likely = loud ? null : Likely;
         if (!speaking)
         {
             speaking = loudFrames >= settings.StartFrames;
@@ -74,6 +87,11 @@ public sealed class Endpointer(EndpointerSettings settings)
             levels.Clear();
             Drop();
             return null;
+        }
+
+        if (quietFrames == settings.LikelyEndFrames && settings.LikelyEndFrames < settings.EndFrames && IsSpeech())
+        {
+            Likely = new([.. kept], settings.Rate);
         }
 
         return quietFrames >= settings.EndFrames || kept.Count >= settings.LongestSeconds * settings.Rate ? Cut() : null;
@@ -98,20 +116,25 @@ public sealed class Endpointer(EndpointerSettings settings)
         return Math.Max(floor + settings.OverNoise, settings.LeastLevel);
     }
 
-    // Measured again at its end: with a microphone just opened the noise is only known by then, and a fan's first second is no speech.
     private PcmAudio? Cut()
     {
-        var utterance = new PcmAudio([.. kept], settings.Rate);
-        var threshold = Threshold(double.MaxValue);
-        var isSpeech = spoken.Count(level => level > threshold) >= settings.LeastSpeechFrames;
+        var utterance = Likely ?? (IsSpeech() ? new PcmAudio([.. kept], settings.Rate) : null);
         Drop();
-        return isSpeech ? utterance : null;
+        return utterance;
+    }
+
+    // Measured again at its end: with a microphone just opened the noise is only known by then, and a fan's first second is no speech.
+    private bool IsSpeech()
+    {
+        var threshold = Threshold(double.MaxValue);
+        return spoken.Count(level => level > threshold) >= settings.LeastSpeechFrames;
     }
 
     private void Drop()
     {
         kept.Clear();
         spoken.Clear();
+        Likely = null;
         (speaking, loudFrames, quietFrames) = (false, 0, 0);
     }
 
@@ -128,42 +151,4 @@ public sealed class Endpointer(EndpointerSettings settings)
             spoken.RemoveRange(0, spoken.Count - loudFrames);
         }
     }
-}
-
-/// <summary>How an <see cref="Endpointer"/> tells speech from noise. A frame is 10 ms; levels are in dB of sample steps.</summary>
-public sealed record EndpointerSettings
-{
-    public int Rate { get; init; } = PcmAudio.HearingRate;
-
-    /// <summary>For a word said over the assistant's own speech: short, and louder than the loudest that comes back of that.</summary>
-    public static EndpointerSettings OverSpeech { get; } = new() { EndFrames = 25, FloorShare = 0.9, FloorFrames = 45 };
-
-    /// <summary>How far over the noise a frame is loud, dB.</summary>
-    public double OverNoise { get; init; } = 6;
-
-    /// <summary>A frame below this is quiet whatever is around it, dB.</summary>
-    public double LeastLevel { get; init; } = 22;
-
-    /// <summary>Loud frames that begin an utterance.</summary>
-    public int StartFrames { get; init; } = 4;
-
-    /// <summary>Quiet frames that end it: long enough for the pause inside "one hundred ... seventeen".</summary>
-    public int EndFrames { get; init; } = 40;
-
-    /// <summary>Loud frames without which it was a knock.</summary>
-    public int LeastSpeechFrames { get; init; } = 10;
-
-    /// <summary>Frames kept from before it was loud: the soft beginning of a word.</summary>
-    public int LeadFrames { get; init; } = 30;
-
-    /// <summary>The share of frames that are no louder than the noise: its level is the loudest of them.</summary>
-    public double FloorShare { get; init; } = 0.2;
-
-    /// <summary>Frames over which the noise is measured.</summary>
-    public int FloorFrames { get; init; } = 200;
-
-    /// <summary>Loud frames without one quiet between that are no speech but a noise that came on.</summary>
-    public int NewNoiseFrames { get; init; } = 250;
-
-    public double LongestSeconds { get; init; } = 12;
 }

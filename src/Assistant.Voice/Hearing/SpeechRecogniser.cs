@@ -13,11 +13,14 @@ public sealed class SpeechRecogniser : IDisposable
     private const string Background = "background";
 
     private readonly Lock turn = new();
+    private readonly SphinxDecoder scorer;
     private readonly SphinxDecoder decoder;
+    private readonly SenoneScores scores;
     private readonly HearingThresholds thresholds;
     private readonly HashSet<string> known = new(StringComparer.Ordinal);
 
-    private SpeechRecogniser(SphinxDecoder decoder, HearingThresholds thresholds) => (this.decoder, this.thresholds) = (decoder, thresholds);
+    private SpeechRecogniser(SphinxDecoder scorer, SphinxDecoder decoder, SenoneScores scores, HearingThresholds thresholds) =>
+        (this.scorer, this.decoder, this.scores, this.thresholds) = (scorer, decoder, scores, thresholds);
 
     /// <param name="vocabulary">Every word that a grammar will ever use.</param>
     /// <exception cref="VoicePartMissingException">A library or the model is not installed.</exception>
@@ -31,10 +34,11 @@ public sealed class SpeechRecogniser : IDisposable
         {
             File.WriteAllText(dictionary, sounds.FileFor(vocabulary));
             // The steady noise is taken out before; a second remover would only take from the speech. All senones are scored in every frame, so that a grammar's score and free speech's can be compared.
-            var decoder = SphinxDecoder.Open(
-                "-hmm", model.Folder, "-dict", dictionary, "-compallsen", "yes", "-allphone_ci", "yes", "-logfn", "/dev/null", "-samprate", "16000", "-remove_silence", "no", "-remove_noise", "no");
-            decoder.SetPhoneLoop(Background);
-            return new(decoder, thresholds ?? new());
+            string[] options = ["-hmm", model.Folder, "-compallsen", "yes", "-allphone_ci", "yes", "-logfn", "/dev/null", "-samprate", "16000", "-remove_silence", "no", "-remove_noise", "no", "-pl_window", "0"];
+            var scores = SenoneScores.Create();
+            var scorer = SphinxDecoder.Open([.. options, "-senlogdir", scores.Folder]);
+            scorer.SetPhoneLoop(Background);
+            return new(scorer, SphinxDecoder.Open([.. options, "-dict", dictionary]), scores, thresholds ?? new());
         }
         finally
         {
@@ -58,15 +62,21 @@ public sealed class SpeechRecogniser : IDisposable
                 return Heard.Nothing;
             }
 
-            sound = ComfortNoise.Under(SpeechSpan.Of(NoiseReduction.Of(sound.Start(SphinxDecoder.Longest))));
-            var free = decoder.Decode(Background, sound);
+            sound = ComfortNoise.Under(SpeechSpan.Of(NoiseReduction.Of(sound)));
+            scores.Clear();
+            var free = scorer.Decode(Background, sound);
             var best = Decode(grammar, Beams.Usual);
             var heard = Judge(best, free);
             return heard.Accepted is { } words && rivals?.Invoke(words) is { } others ? heard with { Margin = Margin(best, others) } : heard;
         }
     }
 
-    public void Dispose() => decoder.Dispose();
+    public void Dispose()
+    {
+        scorer.Dispose();
+        decoder.Dispose();
+        scores.Dispose();
+    }
 
     private bool IsNoise(PcmAudio sound) => sound.Duration < thresholds.LeastSpeech || sound.Loudness() < thresholds.LeastLoudness;
 
@@ -94,7 +104,7 @@ public sealed class SpeechRecogniser : IDisposable
             decoder.SetGrammar(grammar.Name, grammar.Jsgf, beams);
         }
 
-        var decoded = decoder.DecodeAgain(grammar.Name);
+        var decoded = decoder.Decode(grammar.Name, scores);
         if (grammar.IsPassing)
         {
             known.Remove(grammar.Name);

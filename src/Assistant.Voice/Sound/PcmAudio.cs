@@ -34,9 +34,6 @@ public sealed record PcmAudio(short[] Samples, int Rate)
         return new(Samples[start..Math.Max(start, end)], Rate);
     }
 
-    /// <summary>The sound up to a length; what comes after is left away.</summary>
-    public PcmAudio Start(TimeSpan longest) => Duration <= longest ? this : Slice(0, (int)(longest.TotalSeconds * Rate));
-
     /// <summary>The root mean square of the samples, in sample steps; 0 for no sound.</summary>
     public double Loudness()
     {

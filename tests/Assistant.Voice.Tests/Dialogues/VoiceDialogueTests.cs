@@ -125,6 +125,26 @@ public sealed class VoiceDialogueTests(HearingParts hearing)
     }
 
     [Fact]
+    public void A_command_nobody_asked_for_must_be_clearer_than_an_answer_to_a_step()
+    {
+        var step = Dialogue.Start(Question("condenser_coil") with { AskedFact = null, Choices = ["ok"] }, UnitSystem.Us).State;
+
+        Assert.Equal("ok", Hear(step, "okay", 4).Send);
+        Assert.Null(Hear(Ask("condenser_coil"), "help", 4).Send);
+        Assert.Equal(VoicePhase.Answer, Hear(Ask("condenser_coil"), "wait", 4).State.Phase);
+        Assert.Equal(VoicePhase.Resuming, Hear(Ask("condenser_coil"), "wait", Clear).State.Phase);
+    }
+
+    [Theory]
+    [InlineData("discharge_pressure", "one seventeen psi", true)]
+    [InlineData("discharge_pressure", "one hundred", false)]
+    [InlineData("box_temperature", "minus ten degrees", true)]
+    [InlineData("condenser_coil", "dirty", true)]
+    [InlineData("condenser_coil", "skip", true)]
+    public void Words_are_whole_where_nothing_that_follows_could_change_them(string fact, string words, bool isWhole) =>
+        Assert.Equal(isWhole, Dialogue.IsWhole(Ask(fact), words));
+
+    [Fact]
     public void Wait_keeps_what_is_pending_and_stores_nothing_until_continue()
     {
         var readBack = Hear(Ask("discharge_pressure"), "two twenty six");

@@ -3,6 +3,7 @@ using Assistant.Trade.Quantities;
 using Assistant.Voice.Grammars;
 using Assistant.Voice.Hearing;
 using Assistant.Voice.Scoring.Kit;
+using Assistant.Voice.Sound;
 
 namespace Assistant.Voice.Tests.Hearing;
 
@@ -57,6 +58,31 @@ public sealed class SpeechRecogniserTests(HearingParts hearing)
 
         Assert.InRange(hearing.Parts.Recogniser.Hear(correct, confirm, _ => confirm.Only("reject")).Margin!.Value, 2, 1000);
         Assert.Equal(0, hearing.Parts.Recogniser.Hear(correct, confirm, _ => endless).Margin);
+    }
+
+    [Fact]
+    public void Words_compared_with_themselves_fit_no_better_than_themselves()
+    {
+        // The second search reads what the first wrote down of the sound: were it another's, it would not come to the same figure.
+        var heard = hearing.Parts.Recogniser.Hear(FanNoise.Behind(Voice.Say("one seventeen"), 20, 6), Suction, QuestionGrammars.Just);
+
+        Assert.Equal("one seventeen", heard.Words);
+        Assert.Equal(0, heard.Margin!.Value, tolerance: 0.5);
+    }
+
+    [Fact]
+    public void After_sounds_longer_than_anybody_answers_the_same_sound_is_heard_as_before_them()
+    {
+        var answer = FanNoise.Behind(Voice.Say("thirty six pounds"), 20, 7);
+        var before = hearing.Parts.Recogniser.Hear(answer, Suction);
+        var fan = FanNoise.Alone(25, 300, 8).Samples;
+        foreach (var seconds in new[] { 25, 9, 18 })
+        {
+            var last = new PcmAudio([.. answer.Samples, .. fan.Take(seconds * PcmAudio.HearingRate)], PcmAudio.HearingRate);
+            hearing.Parts.Recogniser.Hear(last, Suction, words => QuestionGrammars.Just(words));
+        }
+
+        Assert.Equal(before, hearing.Parts.Recogniser.Hear(answer, Suction));
     }
 
     [Fact]

@@ -38,6 +38,17 @@ internal static class CalibrationScore
             Console.WriteLine($"| {Rooms.Name(noise)} | {At(yes, 0)} {At(yes, 5)} {At(yes, 50)} | {At(no, 50)} {At(no, 99)} {At(no, 100)} |");
         }
 
+        Console.WriteLine("\nCommands nobody asked for: fit and margin of those said (lowest, 5th, 50th percentile), and of answers heard as one (50th percentile, highest).\n");
+        Console.WriteLine("| noise | commands: fit | margin | answers heard as one: fit | margin | how many |\n| --- | --- | --- | --- | --- | --- |");
+        foreach (var noise in Rooms.All)
+        {
+            var (said, mistaken) = (Commands(parts, noise).ToList(), Mistaken(parts, noise).ToList());
+            List<double> Fits(List<Heard> heard) => [.. heard.Select(h => h.Fit).Order()];
+            List<double> Gaps(List<Heard> heard) => [.. heard.Select(h => h.Margin ?? 0).Order()];
+            Console.WriteLine($"| {Rooms.Name(noise)} | {At(Fits(said), 0)} {At(Fits(said), 5)} {At(Fits(said), 50)} | {At(Gaps(said), 0)} {At(Gaps(said), 5)} {At(Gaps(said), 50)} | " +
+                $"{At(Fits(mistaken), 50)} {At(Fits(mistaken), 100)} | {At(Gaps(mistaken), 50)} {At(Gaps(mistaken), 100)} | {mistaken.Count} |");
+        }
+
         Console.WriteLine("\nChoices and commands, and the numbers that sound alike: margin of those heard right (5th, 50th percentile), of those heard wrong (50th, highest), and how many were wrong. Fit of the words: 5th percentile.\n");
         Console.WriteLine("| noise | words right | words wrong | wrong | fit | pairs right | pairs wrong | wrong |\n| --- | --- | --- | --- | --- | --- | --- | --- |");
         foreach (var noise in Rooms.All)
@@ -70,6 +81,37 @@ internal static class CalibrationScore
                     var meaning = heard.Words is { } words ? parts.Dialogue.Grammar(state).MeaningOf(words) : null;
                     yield return (meaning == "choice:" + word || meaning == "command:" + word, heard);
                 }
+            }
+        }
+    }
+
+    private static IEnumerable<Heard> Commands(VoiceParts parts, double noise)
+    {
+        var seed = 9000;
+        foreach (var (voice, command) in SyntheticVoice.ForCalibration.SelectMany(v => new[] { "why", "undo", "scratch that", "status", "where are we", "help", "help me out", "more", "tell me more", "all done", "skip", "skip it", "finished" }, (v, c) => (v, c)))
+        {
+            var state = parts.Dialogue.Start(Phrases.Question("discharge_pressure"), UnitSystem.Us).State;
+            var heard = Heard(parts, state, voice, command, noise, seed++);
+            if (heard.Accepted is { } words && parts.Dialogue.Grammar(state).MeaningOf(words) is { } meaning && meaning == parts.Dialogue.Grammar(state).MeaningOf(command))
+            {
+                yield return heard;
+            }
+        }
+    }
+
+    // Answers of every kind, with what was heard where a command was.
+    private static IEnumerable<Heard> Mistaken(VoiceParts parts, double noise)
+    {
+        var seed = 9500;
+        var choices = FactCatalogue.All.Where(f => !f.IsQuantity && f.Choices.Length > 0).SelectMany(f => f.Choices, (f, c) => (f.Name, Words: c.Replace('-', ' ')));
+        foreach (var (voice, answer) in SyntheticVoice.ForCalibration.SelectMany(v => choices.Concat(Phrases.ForCalibration.Select(a => (a.Fact, a.Words))), (v, a) => (v, a)))
+        {
+            var state = parts.Dialogue.Start(Phrases.Question(answer.Item1), UnitSystem.Us).State;
+            var heard = Heard(parts, state, voice, answer.Words, noise, seed++);
+            if (heard.Accepted is { } words && parts.Dialogue.Grammar(state).MeaningOf(words) is { } meaning && meaning.StartsWith("command:", StringComparison.Ordinal))
+            {
+                Console.Error.WriteLine($"{voice.Name} {Rooms.Name(noise)}: {answer.Words} > {words} ({heard.Fit:0.0}, {heard.Margin:0.0})");
+                yield return heard;
             }
         }
     }

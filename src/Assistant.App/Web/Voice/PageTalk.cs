@@ -7,15 +7,18 @@ using Assistant.Voice.Speaking;
 namespace Assistant.App.Web.Voice;
 
 /// <summary>One talk on the page: its state, and the ears for a running sound. One request at a time.</summary>
-internal sealed class PageTalk(VoiceSession session) : IDisposable
+internal sealed class PageTalk : IDisposable
 {
-    private static readonly EspeakVoice Voice = new();
     private static readonly TimeSpan UntilSleep = TimeSpan.FromSeconds(60);
 
+    private readonly VoiceSession session;
+    private readonly SpeechAhead voice = new(new EspeakVoice());
+    private readonly LiveEar ear;
     private readonly SemaphoreSlim one = new(1, 1);
-    private Endpointer ear = new(new());
     private Endpointer overSpeech = new(EndpointerSettings.OverSpeech);
     private TimeSpan silent;
+
+    public PageTalk(VoiceSession session) => (this.session, ear) = (session, new(session, voice));
 
     public DateTimeOffset Used { get; set; }
 
@@ -34,7 +37,7 @@ internal sealed class PageTalk(VoiceSession session) : IDisposable
     public Task<VoiceView> ListenAsync(PcmAudio piece, CancellationToken cancellation) => InTurnAsync(async () =>
     {
         overSpeech = new(EndpointerSettings.OverSpeech);
-        if (ear.Take(piece.At(PcmAudio.HearingRate).Samples).FirstOrDefault() is { } utterance)
+        if (ear.Take(piece.At(PcmAudio.HearingRate).Samples) is { } utterance)
         {
             Fresh();
             return await ViewAsync(await session.HearAsync(utterance, cancellation), cancellation);
@@ -67,7 +70,11 @@ internal sealed class PageTalk(VoiceSession session) : IDisposable
     public void Dispose() => one.Dispose();
 
     // What came before is not part of the next utterance.
-    private void Fresh() => (ear, silent) = (new(new()), TimeSpan.Zero);
+    private void Fresh()
+    {
+        ear.Forget();
+        silent = TimeSpan.Zero;
+    }
 
     private VoiceView Nothing(bool isSpeech) => new(Phase, isSpeech, false, null, null, "", null, null, false);
 
@@ -80,7 +87,7 @@ internal sealed class PageTalk(VoiceSession session) : IDisposable
         {
             try
             {
-                sound = Convert.ToBase64String(WavFile.ToBytes(await Voice.SayAsync(turn.Say, session.State!.Style, cancellation)));
+                sound = Convert.ToBase64String(WavFile.ToBytes(await voice.SayAsync(turn.Say, session.State!.Style, cancellation)));
             }
             catch (VoicePartMissingException missing)
             {

@@ -10,7 +10,7 @@ internal static class VoiceEndpoints
     private const int LeastRate = 8_000;
     private const int MostRate = 96_000;
 
-    /// <summary>Twenty seconds at the recogniser's rate; a piece of a running sound is an eighth of a second.</summary>
+    /// <summary>Twenty seconds at the recogniser's rate; a piece of a running sound is a sixteenth of a second.</summary>
     private const int LargestSound = 20 * PcmAudio.HearingRate * 2;
 
     public static void MapVoice(this WebApplication app)

@@ -1,5 +1,5 @@
 // Gives the microphone's sound in pieces of 16-bit samples.
-const piece = 2048;
+const piece = 1024;
 
 class Pcm extends AudioWorkletProcessor {
   #samples = new Int16Array(piece);

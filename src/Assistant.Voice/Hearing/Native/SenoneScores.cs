@@ -1,8 +1,8 @@
 namespace Assistant.Voice.Hearing.Native;
 
 /// <summary>
-/// How well each frame of the utterance decoded last fits each of the model's sounds (its senones), as the library writes it down and reads it back. It lies
-/// in memory where the machine has a folder there, readable by nobody else, and is gone with the next utterance.
+/// How well each frame of an utterance fits each of the model's sounds (its senones), as one decoder writes it down for others. It lies in
+/// memory where the machine has a folder there, readable by nobody else, and goes with the next utterance.
 /// </summary>
 internal sealed class SenoneScores : IDisposable
 {
@@ -10,6 +10,7 @@ internal sealed class SenoneScores : IDisposable
 
     private SenoneScores(string folder) => Folder = folder;
 
+    /// <summary>Where the decoder that scores is to write, by its option -senlogdir.</summary>
     public string Folder { get; }
 
     public static SenoneScores Create()
@@ -23,7 +24,7 @@ internal sealed class SenoneScores : IDisposable
         return new(Directory.CreateDirectory(folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute).FullName);
     }
 
-    /// <summary>Forgets what is there; the next utterance decoded is kept.</summary>
+    /// <summary>Forgets the last utterance; the next one is kept.</summary>
     public void Clear()
     {
         foreach (var file in Directory.GetFiles(Folder))
@@ -32,18 +33,22 @@ internal sealed class SenoneScores : IDisposable
         }
     }
 
-    /// <summary>Hands on what is kept.</summary>
-    /// <param name="take">Takes the open file of the first utterance since the last <see cref="Clear"/>; those after it hold nothing of their own.</param>
+    /// <param name="take">Takes the open file.</param>
     public int Read(Func<nint, int> take)
     {
-        var file = SphinxLibrary.OpenFile(Directory.GetFiles(Folder).Min(StringComparer.Ordinal) ?? throw new InvalidOperationException("no utterance was decoded"), "rb");
+        // The decoder keeps its file open, and the end of it in a buffer, until the next utterance.
+        _ = SphinxLibrary.FlushFiles(0);
+        var file = SphinxLibrary.OpenFile(Directory.GetFiles(Folder).Single(), "rb");
         try
         {
-            return take(file);
+            return file != 0 ? take(file) : throw new IOException($"{Folder}: what was scored can not be read");
         }
         finally
         {
-            _ = SphinxLibrary.CloseFile(file);
+            if (file != 0)
+            {
+                _ = SphinxLibrary.CloseFile(file);
+            }
         }
     }
 

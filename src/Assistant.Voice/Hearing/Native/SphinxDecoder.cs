@@ -7,28 +7,14 @@ namespace Assistant.Voice.Hearing.Native;
 /// <summary>One decoder with its searches by name. Not for several threads at once; the caller keeps them apart.</summary>
 internal sealed class SphinxDecoder : SafeHandleZeroOrMinusOneIsInvalid
 {
-    /// <summary>The room for frames doubles from 128 on (<see cref="MakeRoom"/>).</summary>
-    private const int LongestFrames = 2048;
-
-    private readonly SenoneScores scores;
-
-    private SphinxDecoder(nint decoder, SenoneScores scores)
-        : base(ownsHandle: true)
-    {
-        this.scores = scores;
-        SetHandle(decoder);
-    }
-
-    /// <summary>The longest utterance that is decoded.</summary>
-    public static TimeSpan Longest { get; } = TimeSpan.FromSeconds(20);
+    private SphinxDecoder(nint decoder)
+        : base(ownsHandle: true) => SetHandle(decoder);
 
     /// <param name="options">Pairs of option and value, such as -hmm and the model's folder.</param>
     /// <exception cref="DllNotFoundException">The libraries are not installed.</exception>
     /// <exception cref="InvalidDataException">The model or the dictionary cannot be read.</exception>
     public static unsafe SphinxDecoder Open(params ReadOnlySpan<string> options)
     {
-        var scores = SenoneScores.Create();
-        options = [.. options, "-senlogdir", scores.Folder];
         var definitions = SphinxLibrary.Arguments();
         var values = stackalloc byte*[options.Length + 1];
         values[0] = (byte*)Marshal.StringToCoTaskMemUTF8("coldwalk");
@@ -47,7 +33,7 @@ internal sealed class SphinxDecoder : SafeHandleZeroOrMinusOneIsInvalid
 
             var decoder = SphinxLibrary.Create(parsed);
             _ = SphinxLibrary.FreeOptions(parsed);
-            return decoder != 0 ? new(decoder, scores) : throw new InvalidDataException("the recogniser does not start with its model: " + string.Join(' ', options.ToArray()));
+            return decoder != 0 ? new(decoder) : throw new InvalidDataException("the recogniser does not start with its model: " + string.Join(' ', options.ToArray()));
         }
         finally
         {
@@ -78,19 +64,13 @@ internal sealed class SphinxDecoder : SafeHandleZeroOrMinusOneIsInvalid
         {
             throw new InvalidDataException("the recogniser does not take a phone loop");
         }
-
-        MakeRoom(name);
     }
 
     public void Remove(string name) => _ = SphinxLibrary.RemoveSearch(handle, name);
 
-    /// <summary>
-    /// Decodes a whole utterance on a fresh stream, so that nothing of an earlier one is left in noise or level estimates, and keeps
-    /// how each of its frames fits each speech sound for <see cref="DecodeAgain"/>.
-    /// </summary>
+    /// <summary>Decodes a whole utterance on a fresh stream, so that nothing of an earlier one is left in noise or level estimates.</summary>
     public unsafe Decoded Decode(string search, PcmAudio speech)
     {
-        scores.Clear();
         Select(search);
         _ = SphinxLibrary.StartStream(handle);
         _ = SphinxLibrary.StartUtterance(handle);
@@ -103,42 +83,14 @@ internal sealed class SphinxDecoder : SafeHandleZeroOrMinusOneIsInvalid
         return Result();
     }
 
-    /// <summary>
-    /// The utterance decoded last, by another search: its frames are not scored again, which is nearly all of the work, and the
-    /// result is to the last digit that of <see cref="Decode"/>.
-    /// </summary>
-    public Decoded DecodeAgain(string search)
+    /// <summary>Decodes an utterance whose frames another decoder has scored. Not for a decoder that is also given sound: the library loses its place.</summary>
+    public Decoded Decode(string search, SenoneScores scores)
     {
         Select(search);
         return scores.Read(file => SphinxLibrary.ProcessScores(handle, file)) >= 0 ? Result() : throw new InvalidOperationException($"'{search}' can not read how the utterance fits");
     }
 
     protected override bool ReleaseHandle() => SphinxLibrary.Free(handle) >= 0;
-
-    protected override void Dispose(bool disposing)
-    {
-        base.Dispose(disposing);
-        if (disposing)
-        {
-            scores.Dispose();
-        }
-    }
-
-    // The library's list of where a frame's scores lie grows only while sound comes piece by piece and is not searched yet; a whole
-    // utterance does not grow it, and would be written past its end. So it is grown once, over nothing, for the longest there is.
-    private unsafe void MakeRoom(string search)
-    {
-        Select(search);
-        _ = SphinxLibrary.StartStream(handle);
-        _ = SphinxLibrary.StartUtterance(handle);
-        var silence = new short[PcmAudio.HearingRate / 100 * ((LongestFrames / 2) + 16)];
-        fixed (short* samples = silence)
-        {
-            _ = SphinxLibrary.Process(handle, samples, (nuint)silence.Length, 1, 0);
-        }
-
-        _ = SphinxLibrary.EndUtterance(handle);
-    }
 
     private void Select(string search)
     {

@@ -75,6 +75,9 @@ internal static unsafe partial class SphinxLibrary
     [LibraryImport(C, EntryPoint = "fopen", StringMarshalling = StringMarshalling.Utf8)]
     public static partial nint OpenFile(string path, string mode);
 
+    [LibraryImport(C, EntryPoint = "fflush")]
+    public static partial int FlushFiles(nint file);
+
     [LibraryImport(C, EntryPoint = "fclose")]
     public static partial int CloseFile(nint file);
 
