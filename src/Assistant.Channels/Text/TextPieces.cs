@@ -50,7 +50,7 @@ internal static class TextPieces
 
         foreach (var part in parts.Where(p => !Is(p, "verdict.") && !(Is(p, "taken.") && p.Fact is not null)))
         {
-            var text = part.Fact is { } fact && Is(part, "late.", "question.") ? $"{words.Label(fact)} {part.Text.Brief}" : part.Text.Brief;
+            var text = part.Fact is { } fact && Is(part, "late.", "question.", "differ.noted", "differ.agrees", "differ.settled") ? $"{words.Label(fact)} {part.Text.Brief}" : part.Text.Brief;
             yield return IsAside(part) ? new(text, TextNeed.May) : new(text, TextNeed.Should, CutWord);
         }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Assistant.Dialogue.Visits;
 using Assistant.Trade.Facts;
 
 namespace Assistant.Dialogue.Turns;
@@ -7,8 +8,14 @@ namespace Assistant.Dialogue.Turns;
 internal static class Acknowledgement
 {
     /// <param name="before">What the fact was, or null where it was unknown or is read anew.</param>
-    public static void Say(TurnDraft draft, Fact fact, FactValue? before)
+    /// <param name="isAnew">True where it is read again and again: what another read a minute ago is the course of it and no other opinion.</param>
+    public static void Say(TurnDraft draft, Fact fact, FactValue? before, bool isAnew = false)
     {
+        if (!isAnew && WithAnother(draft, fact))
+        {
+            return;
+        }
+
         var history = draft.State.History[fact];
         var (taken, counts) = (history.Find(entry => entry.Number == draft.State.Version)!, history[^1]);
         var value = FactText.Of(taken.Value!);
@@ -31,6 +38,32 @@ internal static class Acknowledgement
         {
             draft.Say("taken.corrected", ("fact", fact.Name), ("value", value), ("before", FactText.Of(before)));
         }
+    }
+
+    // Two within moments: where they agree it is said shortly, where not it is asked which counts, whichever of them came in first.
+    private static bool WithAnother(TurnDraft draft, Fact fact)
+    {
+        if (Disputes.Pair(draft.State.History[fact]) is not var (earlier, latest))
+        {
+            return false;
+        }
+
+        var taken = earlier.Number == draft.State.Version ? earlier : latest;
+        var isOneOfThem = taken.Number == draft.State.Version;
+        var isDisputed = Disputes.Differ(earlier, latest);
+        if (isDisputed)
+        {
+            draft.Emit(new ReadingsDiffer(fact.Name, earlier.Number, latest.Number) { At = draft.At, By = draft.By });
+        }
+
+        if (isOneOfThem)
+        {
+            var other = taken == earlier ? latest : earlier;
+            draft.Say(
+                isDisputed ? "differ.noted" : "differ.agrees", ("fact", fact.Name), ("value", FactText.Of(taken.Value!)), ("person", other.By), ("other", FactText.Of(other.Value!)));
+        }
+
+        return isOneOfThem;
     }
 
     private static string Time(DateTimeOffset at) => at.ToString("HH:mm", CultureInfo.InvariantCulture);

@@ -31,6 +31,11 @@ internal sealed class Asker(PhraseBook book)
             return new(book.Say("question.confirm", state.Units), ["yes", "no"], questioned.Value.Fact);
         }
 
+        if (DisputeSettler.Open(state) is var (disputed, dispute))
+        {
+            return DisputeSettler.Ask(book, state, disputed, dispute);
+        }
+
         if (state is { Cylinders.Asks: { } lacking, Clarification: null })
         {
             return Cylinder(state, lacking);

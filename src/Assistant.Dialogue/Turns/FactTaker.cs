@@ -32,12 +32,12 @@ internal sealed class FactTaker(PhraseBook book, Assess assess)
                 var isAnew = at.Repeats && at.Asks == value.Fact;
                 if (!isAnew || at.Judgement is null)
                 {
-                    Acknowledgement.Say(draft, value.Fact, isAnew ? null : before.Facts.Find(value.Fact));
+                    Acknowledgement.Say(draft, value.Fact, isAnew ? null : before.Facts.Find(value.Fact), isAnew);
                 }
             }
         }
 
-        if (rejections.Count > 0)
+        if (rejections.Count > 0 || values.Any(v => draft.State.Disputes.ContainsKey(v.Fact)))
         {
             assessment = assess(draft.State.Facts);
         }

@@ -11,7 +11,7 @@ namespace Assistant.Dialogue.Turns;
 internal sealed class Landing(PhraseBook book, WalkGuide guide)
 {
     /// <summary>What is said again of what the message did at the time it was sent.</summary>
-    private static readonly string[] Repeated = ["leak.", "question.", "clarify.", "unknown.part", "command.undone", "command.handed-over", "crew.", "close.follow-up", "taken.confirmed", "taken.mended", "taken.chosen", "command.skipped"];
+    private static readonly string[] Repeated = ["leak.", "question.", "clarify.", "unknown.part", "command.undone", "command.handed-over", "crew.", "differ.settled", "close.follow-up", "taken.confirmed", "taken.mended", "taken.chosen", "command.skipped"];
 
     /// <param name="take">Takes the message on a state.</param>
     public Turn Land(VisitState state, VisitState seen, InboundMessage message, Func<VisitState, Turn> take)
@@ -33,7 +33,7 @@ internal sealed class Landing(PhraseBook book, WalkGuide guide)
 
         foreach (var happened in said)
         {
-            Land(draft, happened, seen.Version);
+            Land(draft, happened, seen);
         }
 
         foreach (var part in then.Reply.Parts.Where(p => Array.Exists(Repeated, r => p.Key.StartsWith(r, StringComparison.Ordinal))))
@@ -73,7 +73,7 @@ internal sealed class Landing(PhraseBook book, WalkGuide guide)
         _ => false,
     };
 
-    private static void Land(TurnDraft draft, VisitEvent happened, int seen)
+    private void Land(TurnDraft draft, VisitEvent happened, VisitState seen)
     {
         var state = draft.State;
         switch (happened)
@@ -81,11 +81,16 @@ internal sealed class Landing(PhraseBook book, WalkGuide guide)
             case FactTaken e when FactCatalogue.Find(e.Fact) is { } fact:
                 var before = state.Facts.Find(fact);
                 draft.Emit(e);
-                Acknowledgement.Say(draft, fact, before);
+                Acknowledgement.Say(draft, fact, before, e.Stop is { } stop && guide.Stand.Walk(seen).Find(stop) is { Repeats: true } at && at.Asks == fact);
                 break;
             case EventWithdrawn e when state.Withdrawn.Contains(e.Withdrawn):
                 break;
-            case FaultMended e when state.Mended.Exists(m => m.Number > seen && m.Fault == e.Fault):
+
+            // Another said which of two counts before: the one that counts now stays.
+            case EventWithdrawn e when IsDisputed(seen, e.Withdrawn) && !IsDisputed(state, e.Withdrawn):
+                draft.Say("late.settled");
+                break;
+            case FaultMended e when state.Mended.Exists(m => m.Number > seen.Version && m.Fault == e.Fault):
                 draft.Say("late.settled");
                 break;
             default:
@@ -93,4 +98,6 @@ internal sealed class Landing(PhraseBook book, WalkGuide guide)
                 break;
         }
     }
+
+    private static bool IsDisputed(VisitState state, int number) => state.Disputes.Values.Any(d => d.One.Number == number || d.Other.Number == number);
 }

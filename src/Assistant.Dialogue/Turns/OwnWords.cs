@@ -1,15 +1,18 @@
+using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Understanding;
 using Assistant.Dialogue.Visits;
 
 namespace Assistant.Dialogue.Turns;
 
 /// <summary>What the dialogue itself listens for before anything is understood: the end of a pause, yes and no to its own questions, "ok" at a step.</summary>
-internal sealed class OwnWords(ShortWords words, Understand understand, FactTaker taker, Commands commands, WalkGuide guide)
+internal sealed class OwnWords(PhraseBook book, ShortWords words, Understand understand, FactTaker taker, Commands commands, WalkGuide guide)
 {
+    private readonly DisputeSettler disputes = new(words, understand, guide);
+
     /// <summary>The turn where the message is one of these words, otherwise null.</summary>
     /// <param name="plain">The message in small letters, without punctuation.</param>
     public Turn? Take(TurnDraft draft, string text, string plain) =>
-        (draft.State.IsPaused ? Paused(draft, text) : null) ?? Pending(draft, plain) ?? Offer(draft, plain) ?? Choose(draft, plain, isWhole: true) ?? Step(draft, plain);
+        (draft.State.IsPaused ? Paused(draft, text) : null) ?? Pending(draft, plain) ?? disputes.Take(draft, book, text, plain) ?? Offer(draft, plain) ?? Choose(draft, plain, isWhole: true) ?? Step(draft, plain);
 
     // A pause ends with the next thing said, but for an emergency: that waits until it is told to go on.
     private Turn? Paused(TurnDraft draft, string text)

@@ -7,7 +7,7 @@ namespace Assistant.Dialogue.Turns;
 /// <summary>The few words the dialogue itself listens for: a yes or no to its own question, "ok" at a step, "later", an emergency.</summary>
 public sealed class ShortWords
 {
-    private static readonly string[] Lists = ["yes", "no", "confirm", "later", "resume", "well", "emergency"];
+    private static readonly string[] Lists = ["yes", "no", "confirm", "later", "resume", "well", "mine", "first", "second", "emergency"];
 
     private readonly FrozenSet<string> yes;
     private readonly FrozenSet<string> no;
@@ -15,12 +15,16 @@ public sealed class ShortWords
     private readonly FrozenSet<string> later;
     private readonly FrozenSet<string> resume;
     private readonly FrozenSet<string> well;
+    private readonly FrozenSet<string> mine;
+    private readonly FrozenSet<string> first;
+    private readonly FrozenSet<string> second;
     private readonly string[] emergency;
 
     private ShortWords(Dictionary<string, string[]> lists)
     {
         (yes, no, confirm) = (Whole(lists["yes"]), Whole(lists["no"]), Whole(lists["confirm"]));
         (later, resume, well) = (Whole(lists["later"]), Whole(lists["resume"]), Whole(lists["well"]));
+        (mine, first, second) = (Whole(lists["mine"]), Whole(lists["first"]), Whole(lists["second"]));
         emergency = [.. lists["emergency"].Select(e => $" {e} ")];
     }
 
@@ -79,6 +83,13 @@ public sealed class ShortWords
 
     /// <summary>True for an answer to "are you all right?".</summary>
     public bool IsWell(string plain) => yes.Contains(plain) || well.Contains(plain);
+
+    /// <summary>True where the speaker's own is meant, of two readings.</summary>
+    public bool IsMine(string plain) => mine.Contains(plain);
+
+    public bool IsFirst(string plain) => first.Contains(plain);
+
+    public bool IsSecond(string plain) => second.Contains(plain);
 
     public bool IsEmergency(string plain)
     {

@@ -26,6 +26,13 @@ internal sealed class StepTaker(WalkStand stand, WalkSwitch walks, VerdictTeller
     public void Skip(TurnDraft draft)
     {
         var (state, stop) = (draft.State, stand.Stop(draft.State));
+        if (state.Questioned.IsEmpty && DisputeSettler.Open(state) is not null)
+        {
+            draft.Say("command.skip-refused");
+            draft.Say("differ.why");
+            return;
+        }
+
         if (state.Questioned.Values.MinBy(q => q.Number) is { } questioned)
         {
             draft.Emit(new EventWithdrawn(questioned.Number) { At = draft.At, By = draft.By });

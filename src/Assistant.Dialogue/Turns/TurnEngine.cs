@@ -34,7 +34,7 @@ public sealed class TurnEngine : ITurnEngine
         taker = new(book, assess);
         guide = new(book, walks, taker, assess);
         commands = new(book, words, walks, guide);
-        own = new(words, understand, taker, commands, guide);
+        own = new(book, words, understand, taker, commands, guide);
         handover = new(book);
         landing = new(book, guide);
         cylinders = new(book);
@@ -281,5 +281,5 @@ public sealed class TurnEngine : ITurnEngine
     private static Place? PlaceOf(VisitState state) => Enum.TryParse<Place>(state.Place, ignoreCase: true, out var place) ? place : null;
 
     private static Fact? Expected(VisitState state) =>
-        state.Questioned.Values.MinBy(q => q.Number)?.Value.Fact ?? state.Clarification?.Fact ?? CylinderTaker.Expected(state) ?? Asker.FactAt(state);
+        state.Questioned.Values.MinBy(q => q.Number)?.Value.Fact ?? state.Clarification?.Fact ?? DisputeSettler.Open(state)?.Fact ?? CylinderTaker.Expected(state) ?? Asker.FactAt(state);
 }

@@ -138,6 +138,12 @@ internal sealed class WalkGuide
             return;
         }
 
+        if (DisputeSettler.Open(state) is not null)
+        {
+            draft.Say("differ.why");
+            return;
+        }
+
         if (state.Offered is not null)
         {
             draft.Say("why.offer");

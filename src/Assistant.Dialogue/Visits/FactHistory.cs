@@ -21,9 +21,12 @@ internal static class FactHistory
         return entries.Insert(at, entry);
     }
 
-    /// <summary>The facts with what the entries' latest says: its value, or nothing where it was put out of date.</summary>
-    public static FactSet Apply(FactSet facts, Fact fact, ImmutableList<TakenFact> entries) =>
-        entries.IsEmpty || entries[^1].Value is not { } value ? facts.Without(fact) : facts.With(value);
+    /// <summary>The facts with what the entries' latest says: its value, or nothing where it was put out of date or is disputed.</summary>
+    public static FactSet Apply(FactSet facts, Fact fact, ImmutableList<TakenFact> entries, bool isDisputed = false) =>
+        isDisputed || entries.IsEmpty || entries[^1].Value is not { } value ? facts.Without(fact) : facts.With(value);
 
-    private static DateTimeOffset TimeOf(TakenFact entry) => entry.Place == Record ? DateTimeOffset.MinValue : entry.At;
+    /// <summary>True for what the record brought.</summary>
+    public static bool IsOfRecord(TakenFact entry) => entry.Place == Record;
+
+    private static DateTimeOffset TimeOf(TakenFact entry) => IsOfRecord(entry) ? DateTimeOffset.MinValue : entry.At;
 }

@@ -47,6 +47,7 @@ namespace Assistant.Dialogue.Visits;
 [JsonDerivedType(typeof(WatchBegan), "watch-began")]
 [JsonDerivedType(typeof(WatchEnded), "watch-ended")]
 [JsonDerivedType(typeof(LeaveQueried), "leave-queried")]
+[JsonDerivedType(typeof(ReadingsDiffer), "readings-differ")]
 public abstract record VisitEvent
 {
     /// <summary>When it happened, by the clock of the one who recorded it.</summary>

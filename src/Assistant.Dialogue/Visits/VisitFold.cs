@@ -25,6 +25,7 @@ internal static class VisitFold
             },
             MessageHeard e => next with { LastMessage = number, Channels = next.Channels.SetItem(e.By, e.Channel), Crew = next.Crew.Hear(e.By, e.At) },
             FactTaken e => Take(next, e, number),
+            ReadingsDiffer e => Differ(next, e),
             FactQuestioned e => Question(next, e, number),
             ClarificationAsked e => next with
             {
@@ -68,9 +69,21 @@ internal static class VisitFold
                 Facts = FactHistory.Apply(state.Facts, fact, entries),
                 History = state.History.SetItem(fact, entries),
                 Questioned = state.Questioned.Remove(fact),
+                Disputes = state.Disputes.Remove(fact),
                 Clarification = null,
             },
             number);
+    }
+
+    private static VisitState Differ(VisitState state, ReadingsDiffer e)
+    {
+        if (FactCatalogue.Find(e.Fact) is not { } fact || !state.History.TryGetValue(fact, out var entries)
+            || entries.Find(t => t.Number == e.One) is not { } one || entries.Find(t => t.Number == e.Other) is not { } other)
+        {
+            return state;
+        }
+
+        return state with { Disputes = state.Disputes.SetItem(fact, new(one, other)), Facts = state.Facts.Without(fact) };
     }
 
     private static VisitState Question(VisitState state, FactQuestioned e, int number) =>
@@ -95,12 +108,13 @@ internal static class VisitFold
         var pullingDown = new Observation(FactCatalogue.PullingDown, "yes");
         facts = facts.With(pullingDown);
         history = history.SetItem(FactCatalogue.PullingDown, history.GetValueOrDefault(FactCatalogue.PullingDown, []).Add(new(number, pullingDown, e.At, e.By, null, null)));
-        return Undoable(state with { Facts = facts, History = history, Mended = state.Mended.Add((number, e.Fault)) }, number);
+        return Undoable(state with { Facts = facts, History = history, Disputes = state.Disputes.RemoveRange(e.Outdates.Select(FactCatalogue.Find).OfType<Fact>()), Mended = state.Mended.Add((number, e.Fault)) }, number);
     }
 
     private static VisitState Withdraw(VisitState state, int withdrawn)
     {
         var (facts, history, isReading) = (state.Facts, state.History, false);
+        var disputes = state.Disputes.RemoveRange(state.Disputes.Where(d => d.Value.One.Number == withdrawn || d.Value.Other.Number == withdrawn).Select(d => d.Key));
         foreach (var (fact, entries) in state.History)
         {
             var left = entries.RemoveAll(entry => entry.Number == withdrawn);
@@ -111,13 +125,14 @@ internal static class VisitFold
 
             isReading = true;
             history = history.SetItem(fact, left);
-            facts = FactHistory.Apply(facts, fact, left);
+            facts = FactHistory.Apply(facts, fact, left, disputes.ContainsKey(fact));
         }
 
         return state with
         {
             Facts = facts,
             History = history,
+            Disputes = disputes,
             Questioned = state.Questioned.RemoveRange(state.Questioned.Where(q => q.Value.Number == withdrawn).Select(q => q.Key)),
             Clarification = state.Reminders.Exists(r => r.Number == withdrawn) ? state.Clarification : null,
             Runs = state.Runs.Without(withdrawn, leadsBack: isReading),

@@ -26,6 +26,9 @@ public sealed record VisitState
     /// <summary>Every value a fact had on this visit that was not withdrawn, oldest first; the last one counts.</summary>
     public ImmutableDictionary<Fact, ImmutableList<TakenFact>> History { get; init; } = ImmutableDictionary<Fact, ImmutableList<TakenFact>>.Empty;
 
+    /// <summary>What two people found different within moments; neither counts until it is settled.</summary>
+    public ImmutableDictionary<Fact, Dispute> Disputes { get; init; } = ImmutableDictionary<Fact, Dispute>.Empty;
+
     /// <summary>Values kept out of the verdict until confirmed.</summary>
     public ImmutableDictionary<Fact, QuestionedValue> Questioned { get; init; } = ImmutableDictionary<Fact, QuestionedValue>.Empty;
 

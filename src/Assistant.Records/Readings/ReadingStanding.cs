@@ -17,4 +17,7 @@ public enum ReadingStanding
 
     /// <summary>Did not fit and was never confirmed: kept out of the verdict.</summary>
     Questioned,
+
+    /// <summary>Another person read it otherwise within moments, and nobody has said which counts: neither does.</summary>
+    Disputed,
 }

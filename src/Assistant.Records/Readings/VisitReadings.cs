@@ -15,12 +15,14 @@ public static class VisitReadings
             .GroupBy(e => e.Fact)
             .Select(taken => taken.OrderBy(t => t.At).Last().Number)
             .ToHashSet();
+        var disputed = Disputed(events);
         var mended = events.OfType<FaultMended>().Where(e => !withdrawals.ContainsKey(e.Number)).ToList();
         return
         [
             .. events.SelectMany<VisitEvent, LoggedReading>(happened => happened switch
             {
                 FactTaken e when withdrawals.TryGetValue(e.Number, out var by) => [LoggedReading.Of(e, ReadingStanding.Withdrawn, by)],
+                FactTaken e when disputed.Contains(e.Number) => [LoggedReading.Of(e, ReadingStanding.Disputed, null)],
                 FactTaken e when !counting.Contains(e.Number) => [LoggedReading.Of(e, ReadingStanding.Superseded, null)],
                 FactTaken e when mended.Any(m => (m.At, m.Number).CompareTo((e.At, e.Number)) > 0 && m.Outdates.Contains(e.Fact)) => [LoggedReading.Of(e, ReadingStanding.Outdated, null)],
                 FactTaken e => [LoggedReading.Of(e, ReadingStanding.Counts, null)],
@@ -41,6 +43,11 @@ public static class VisitReadings
 
         return withdrawals.ToImmutable();
     }
+
+    // Two people read it differently and nobody has said which counts.
+    private static HashSet<int> Disputed(IReadOnlyCollection<VisitEvent> events) => events.Any(e => e is ReadingsDiffer)
+        ? [.. VisitState.Fold(events).Disputes.Values.SelectMany(d => new[] { d.One.Number, d.Other.Number })]
+        : [];
 
     /// <summary>A questioned value that was confirmed stands in the log again as taken.</summary>
     private static bool IsConfirmed(FactQuestioned questioned, IEnumerable<VisitEvent> events) => events.OfType<FactTaken>()

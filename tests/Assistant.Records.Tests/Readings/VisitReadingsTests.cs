@@ -33,6 +33,16 @@ public class VisitReadingsTests
         Assert.Equal((2, ReadingStanding.Counts), (confirmed.Number, confirmed.Standing));
     }
 
+    [Fact]
+    public void Of_two_that_differ_neither_counts_until_one_is_taken_out()
+    {
+        VisitEvent[] differing = [Taken(1, 117), Taken(2, 140) with { By = "Kim" }, new ReadingsDiffer("discharge_pressure", 1, 2) { At = Invented.Morning, By = "Kim", Number = 3 }];
+
+        Assert.Equal([ReadingStanding.Disputed, ReadingStanding.Disputed], VisitReadings.Of(differing).Select(r => r.Standing));
+        var settled = VisitReadings.Of([.. differing, new EventWithdrawn(2) { At = Invented.Morning, By = "Robin", Number = 4 }]);
+        Assert.Equal([ReadingStanding.Counts, ReadingStanding.Withdrawn], settled.Select(r => r.Standing));
+    }
+
     private static FactTaken Taken(int number, double value) =>
         new("discharge_pressure", value, "psig", null, "unit", null) { At = Invented.Morning, By = "Robin", Number = number };
 }

@@ -46,7 +46,7 @@ internal sealed class OfficePages(VisitReport report, ReportWords words)
         [
             .. report.Readings.Select(r => new Row(
                 [times.Short(r.At), words.Fact(r.Fact), words.Value(r), words.Word(r.Place), r.By, Remark(r)],
-                IsStruck: r.Standing is ReadingStanding.Withdrawn or ReadingStanding.Questioned)),
+                IsStruck: r.Standing is ReadingStanding.Withdrawn or ReadingStanding.Questioned or ReadingStanding.Disputed)),
         ]));
 
     private string Remark(LoggedReading reading) => reading.Standing switch
@@ -54,6 +54,7 @@ internal sealed class OfficePages(VisitReport report, ReportWords words)
         ReadingStanding.Withdrawn => Correction(reading) is { } correction ? words.Say("remark.corrected", ("value", words.Value(correction))) : words["remark.withdrawn"],
         ReadingStanding.Superseded => words["remark.superseded"],
         ReadingStanding.Outdated => words["remark.outdated"],
+        ReadingStanding.Disputed => words["remark.disputed"],
         ReadingStanding.Questioned => words.Say("remark.questioned", ("why", reading.Doubt ?? "")),
         _ => "",
     };
