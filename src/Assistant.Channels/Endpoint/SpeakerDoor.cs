@@ -53,7 +53,7 @@ public sealed partial class SpeakerDoor(PeopleService people, VisitJoining joini
     /// <summary>What the door itself answers; null where the message goes through.</summary>
     private async Task<Reply?> AnswerAsync(Activity activity, InboundMessage message, CancellationToken cancellation)
     {
-        if ((await people.FirmsAsync(cancellation)).IsEmpty)
+        if (!await people.HasFirmsAsync(cancellation))
         {
             return (await joining.TakeAsync(message.Text, null, message.Channel, message.Conversation, cancellation))?.Reply;
         }

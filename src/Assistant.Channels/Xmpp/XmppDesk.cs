@@ -76,7 +76,7 @@ internal sealed class XmppDesk(EventLog log, ConversationService conversations, 
     {
         var person = account is null ? null : await people.Phones.WhoIsAsync(Channel, account.ToString(), cancellation);
         return person is not null ? new(person.Name, person)
-            : (await people.FirmsAsync(cancellation)).IsEmpty ? new(called, null)
+            : !await people.HasFirmsAsync(cancellation) ? new(called, null)
             : null;
     }
 

@@ -11,22 +11,17 @@ namespace Assistant.Records.Log;
 public sealed class EventLog : IAsyncDisposable
 {
     private readonly LogWriter writer;
+    private readonly ITurnLookups lookups;
     private readonly CancellationTokenSource closing = new();
     private readonly Lock watching = new();
     private EventHandler<VisitGrew>? watchers;
     private Task listening = Task.CompletedTask;
 
-    // Asked at every turn: made once, and not looked up by its shape each time.
-    private readonly Func<RecordsContext, string, string, CancellationToken, Task<CurrentVisit?>> current = EF.CompileAsyncQuery(
-        (RecordsContext context, string channel, string conversation, CancellationToken cancellation) => context.Conversations.AsNoTracking()
-            .Where(c => c.Channel == channel && c.Conversation == conversation)
-            .Join(context.Visits, c => c.VisitId, v => v.Id, (c, v) => new CurrentVisit(v.Id, v.Version, v.OpenedAt, v.ClosedAt))
-            .FirstOrDefault());
-
     private EventLog(IRecordsDatabase database)
     {
         Database = database;
         writer = new(database);
+        lookups = database.NewTurnLookups();
     }
 
     public IRecordsDatabase Database { get; }
@@ -115,7 +110,10 @@ public sealed class EventLog : IAsyncDisposable
 
     /// <summary>The visit a conversation is on now and when it was closed, or null.</summary>
     internal Task<CurrentVisit?> CurrentVisitAsync(string channel, string conversation, CancellationToken cancellation) =>
-        Database.UseAsync(context => current(context, channel, conversation, cancellation));
+        lookups.CurrentVisitAsync(channel, conversation, cancellation);
+
+    /// <summary>True where a firm is set up.</summary>
+    internal Task<bool> HasFirmsAsync(CancellationToken cancellation) => lookups.HasFirmsAsync(cancellation);
 
     /// <summary>The reply a message got, or null where it was never applied.</summary>
     public Task<Reply?> ReplyToAsync(string channel, string messageId, CancellationToken cancellation = default) => Database.UseAsync(
@@ -132,6 +130,7 @@ public sealed class EventLog : IAsyncDisposable
     {
         await closing.CancelAsync();
         await writer.DisposeAsync();
+        lookups.Dispose();
         await listening.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
         closing.Dispose();
     }

@@ -90,7 +90,8 @@ internal sealed class LogWriter : IAsyncDisposable
     {
         await using var context = database.NewContext();
         await using var transaction = await context.Database.BeginTransactionAsync();
-        var unit = await WriteUnit.BeginAsync(context, batch.ConvertAll(p => p.Append));
+        await using var tables = await context.LogTablesAsync(batch.ConvertAll(p => p.Append));
+        var unit = new WriteUnit(context, tables);
         List<AppendResult> results = [];
         foreach (var pending in batch)
         {

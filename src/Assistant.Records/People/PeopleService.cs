@@ -45,6 +45,9 @@ public sealed class PeopleService
     public Task<ImmutableArray<Firm>> FirmsAsync(CancellationToken cancellation = default) => log.Database.UseAsync(async context =>
         (await context.Firms.AsNoTracking().OrderBy(f => f.Name).Select(f => new Firm(f.Id, f.Name)).ToListAsync(cancellation)).ToImmutableArray());
 
+    /// <summary>True where a firm is set up: then people are enrolled, and nobody else is heard.</summary>
+    public Task<bool> HasFirmsAsync(CancellationToken cancellation = default) => log.HasFirmsAsync(cancellation);
+
     /// <summary>The firm of that name; it is set up where there is none.</summary>
     public Task<Firm> SetUpAsync(string name, CancellationToken cancellation = default) => log.Database.UseAsync(async context =>
     {

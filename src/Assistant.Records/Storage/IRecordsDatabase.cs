@@ -7,6 +7,9 @@ public interface IRecordsDatabase
 {
     RecordsContext NewContext();
 
+    /// <summary>The questions of every turn, on lines of their own where that is faster; disposed of by whoever asks for it.</summary>
+    internal ITurnLookups NewTurnLookups();
+
     /// <summary>How many workers of one program may take from the same queue: one where nothing keeps two from taking the same.</summary>
     int WorkersAtOnce { get; }
 

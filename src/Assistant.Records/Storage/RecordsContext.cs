@@ -1,5 +1,6 @@
 using Assistant.Records.Log;
 using Assistant.Records.Storage.Rows;
+using Assistant.Records.Storage.Sqlite;
 using Microsoft.EntityFrameworkCore;
 
 namespace Assistant.Records.Storage;
@@ -40,8 +41,8 @@ public class RecordsContext : DbContext
     public DbSet<InboxRow> Inbox => Set<InboxRow>();
     public DbSet<RoomRow> Rooms => Set<RoomRow>();
 
-    /// <summary>The visits of these ids, held until the transaction ends: nobody else appends to them meanwhile.</summary>
-    internal virtual IQueryable<VisitRow> HeldVisits(IReadOnlyList<string> ids) => Visits.Where(v => ids.Contains(v.Id));
+    /// <summary>The tables of the log in the transaction under way, for these appends: nobody else appends to their visits until it ends.</summary>
+    internal virtual Task<ILogTables> LogTablesAsync(IReadOnlyList<Append> appends) => Task.FromResult<ILogTables>(new PreparedTables(this));
 
     /// <summary>True where several programs write at once: what one works on is then held by a transaction for as long as that takes.</summary>
     internal virtual bool HasManyWriters => false;

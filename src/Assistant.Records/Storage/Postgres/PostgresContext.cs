@@ -18,11 +18,8 @@ public sealed class PostgresContext(DbContextOptions<PostgresContext> options) :
     }
 
     // In the order of their ids, so that no two transactions wait for each other.
-    internal override IQueryable<VisitRow> HeldVisits(IReadOnlyList<string> ids)
-    {
-        var wanted = ids.ToArray();
-        return Visits.FromSql($"SELECT * FROM visits WHERE id = ANY ({wanted}) ORDER BY id FOR UPDATE");
-    }
+    internal override async Task<ILogTables> LogTablesAsync(IReadOnlyList<Append> appends) => await TrackedTables.LoadAsync(
+        this, appends, wanted => Visits.FromSql($"SELECT * FROM visits WHERE id = ANY ({wanted}) ORDER BY id FOR UPDATE"));
 
     internal override bool HasManyWriters => true;
 

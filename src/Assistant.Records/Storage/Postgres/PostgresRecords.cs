@@ -56,6 +56,8 @@ public sealed class PostgresRecords : IRecordsDatabase
 
     public RecordsContext NewContext() => new PostgresContext(options) { Sender = sender };
 
+    ITurnLookups IRecordsDatabase.NewTurnLookups() => new CompiledLookups(this);
+
     public async Task OpenAsync(CancellationToken cancellation = default)
     {
         try

@@ -24,6 +24,8 @@ public sealed class SqliteRecords(string path, bool readOnly = false, params IIn
 
     public RecordsContext NewContext() => contexts.CreateDbContext();
 
+    ITurnLookups IRecordsDatabase.NewTurnLookups() => new KeptLookups(this, ConnectionString(Path, readOnly).ToString());
+
     public async Task OpenAsync(CancellationToken cancellation = default)
     {
         try

@@ -1,0 +1,72 @@
+using Assistant.Records.Log;
+using Assistant.Records.Storage.Rows;
+using Microsoft.EntityFrameworkCore;
+
+namespace Assistant.Records.Storage.Postgres;
+
+/// <summary>The tables of the log as the context tracks them: looked up together at the beginning and written together at the end, for a database where each way there and back counts.</summary>
+internal sealed class TrackedTables : ILogTables
+{
+    private readonly RecordsContext context;
+    private readonly Dictionary<string, VisitRow> visits;
+    private readonly Dictionary<(string Channel, string Id), MessageRow> messages;
+
+    private TrackedTables(RecordsContext context, Dictionary<string, VisitRow> visits, Dictionary<(string, string), MessageRow> messages) =>
+        (this.context, this.visits, this.messages) = (context, visits, messages);
+
+    /// <param name="held">The visits of these ids, held until the transaction ends.</param>
+    public static async Task<TrackedTables> LoadAsync(RecordsContext context, IReadOnlyList<Append> appends, Func<string[], IQueryable<VisitRow>> held)
+    {
+        var channels = appends.Select(a => a.Answer?.Message.Channel).OfType<string>().Distinct().ToList();
+        var messageIds = appends.Select(a => a.Answer?.Message.MessageId).OfType<string>().Distinct().ToList();
+        return new(
+            context,
+            await held([.. appends.Select(a => a.VisitId).Distinct()]).ToDictionaryAsync(v => v.Id),
+            await context.Messages.Where(m => channels.Contains(m.Channel) && messageIds.Contains(m.MessageId)).ToDictionaryAsync(m => (m.Channel, m.MessageId)));
+    }
+
+    public Task<VisitRow?> VisitAsync(string id) => Task.FromResult(visits.GetValueOrDefault(id));
+
+    public Task<string?> ReplyAsync(string channel, string messageId) => Task.FromResult(messages.GetValueOrDefault((channel, messageId))?.Reply);
+
+    public async Task<string?> VisitOfAsync(string channel, string conversation) => (await context.Conversations.FindAsync(channel, conversation))?.VisitId;
+
+    public Task AddAsync(VisitRow visit)
+    {
+        visits.Add(visit.Id, visit);
+        context.Visits.Add(visit);
+        return Task.CompletedTask;
+    }
+
+    public Task AddAsync(EventRow happened)
+    {
+        context.Events.Add(happened);
+        return Task.CompletedTask;
+    }
+
+    public Task AddAsync(MessageRow message)
+    {
+        messages.Add((message.Channel, message.MessageId), message);
+        context.Messages.Add(message);
+        return Task.CompletedTask;
+    }
+
+    public async Task TurnAsync(string channel, string conversation, string visitId)
+    {
+        if (await context.Conversations.FindAsync(channel, conversation) is { } known)
+        {
+            known.VisitId = visitId;
+        }
+        else
+        {
+            context.Conversations.Add(new() { Channel = channel, Conversation = conversation, VisitId = visitId });
+        }
+    }
+
+    /// <summary>The context sees by itself that it moved.</summary>
+    public Task MovedAsync(VisitRow visit) => Task.CompletedTask;
+
+    public Task EndAsync() => Task.CompletedTask;
+
+    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
+}
