@@ -23,7 +23,7 @@ internal sealed class XmppSender(XmppLine line, XmppSettings settings) : IReplyS
         }
 
         var end = settings.Rooms.Contains(to)
-            ? await line.PostAsync(to, PostId.Of(item), text, null, cancellation)
+            ? await line.PostAsync(to, PostId.Of(item), text, cancellation)
             : await line.WriteAsync(to, PostId.Of(item), text, cancellation);
         return end switch
         {

@@ -8,14 +8,12 @@ namespace Assistant.Channels.Xmpp.Wire;
 internal static class Stanzas
 {
     /// <summary>Words in a room, or to one person.</summary>
-    /// <param name="corrects">The id of the message that this one stands for, or null (XEP-0308).</param>
-    public static XElement Message(Jid from, Jid to, bool isRoom, string id, string body, string? corrects = null) => new(
+    public static XElement Message(Jid from, Jid to, bool isRoom, string id, string body) => new(
         XmppNames.Component + "message",
         Addressed(from, to),
         new XAttribute("type", isRoom ? "groupchat" : "chat"),
         new XAttribute("id", id),
-        new XElement(XmppNames.Component + "body", Sayable(body)),
-        corrects is null ? null : new XElement(XmppNames.Correction + "replace", new XAttribute("id", corrects)));
+        new XElement(XmppNames.Component + "body", Sayable(body)));
 
     /// <summary>Enters a room.</summary>
     /// <param name="since">What was said from then on is wanted; null for nothing of it.</param>
