@@ -25,6 +25,8 @@ internal static class PageErrors
             context.Response.StatusCode = status;
             await context.Response.WriteAsJsonAsync(new ErrorView(line));
         }
+
+        await RefusedBody.ReadAwayAsync(context);
     });
 
     /// <summary>The framework fails on a charset it does not know, and reads others than JSON is written in.</summary>

@@ -62,6 +62,27 @@ public sealed class SlowRequestTests(AppServer server) : IClassFixture<AppServer
         }
     }
 
+    [Theory]
+    [InlineData("/api/visits")]
+    [InlineData("/api/visits/visit-0001/pictures/picture-0001?offset=0&size=1000")]
+    [InlineData("/api/messages")]
+    [InlineData("/enter")]
+    [InlineData("/nowhere")]
+    public async Task Who_sends_too_much_to_the_end_before_listening_still_reads_the_answer(string path)
+    {
+        using var client = new TcpClient();
+        await client.ConnectAsync(IPAddress.Loopback, server.Address.Port);
+        var line = client.GetStream();
+        await line.WriteAsync(Encoding.ASCII.GetBytes($"POST {path} HTTP/1.1\r\nHost: 127.0.0.1\r\nConnection: close\r\nContent-Type: application/json\r\nContent-Length: {20 * 50_000}\r\n\r\n"));
+        for (var piece = 0; piece < 20; piece++)
+        {
+            await line.WriteAsync(new byte[50_000]);
+            await Task.Delay(20);
+        }
+
+        Assert.Matches("^HTTP/1.1 (413|404|405) ", Encoding.UTF8.GetString(await DrainAsync(client)));
+    }
+
     private static async Task<byte[]> DrainAsync(TcpClient client)
     {
         using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(60));

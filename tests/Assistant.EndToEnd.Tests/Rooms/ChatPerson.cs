@@ -12,7 +12,7 @@ internal sealed class ChatPerson : IDisposable
     private static readonly XNamespace Client = "jabber:client";
     private static readonly XNamespace Correction = "urn:xmpp:message-correct:0";
 
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(90);
 
     private readonly string name;
     private readonly TcpClient tcp;
