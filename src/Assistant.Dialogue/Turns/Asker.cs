@@ -46,12 +46,22 @@ internal sealed class Asker(PhraseBook book)
             return new(book.Say("offer." + offered, state.Units), ["yes", "later"], null);
         }
 
+        if (RequestTaker.Due(state, stop) is { } request)
+        {
+            return RequestTaker.Question(book, state, request);
+        }
+
         var fact = FactAt(state);
-        return state.Clarification is { } open ? Clarify(state, open, fact) : ForStop(state, stop, assessment, leader, fact, through);
+        return state.Clarification is { } open ? Clarify(state, open, fact) : Beside(state, stop, ForStop(state, stop, assessment, leader, fact, through));
     }
 
     /// <summary>The fact the visit now asks for, by its stop, or null.</summary>
     public static Fact? FactAt(VisitState state) => state.About is { } about ? FactCatalogue.Find(about) : null;
+
+    // Where the stop waits for a word, what somebody asked for is said after it.
+    private Asked Beside(VisitState state, WalkStop stop, Asked asked) => asked.Ask is { } ask && RequestTaker.Beside(state, stop) is { } request
+        ? asked with { Ask = ask.Then(RequestTaker.Question(book, state, request).Ask!) }
+        : asked;
 
     private Asked ForStop(VisitState state, WalkStop stop, Assessment assessment, Finding? leader, Fact? fact, string? through) => stop.Kind switch
     {

@@ -35,6 +35,9 @@ internal sealed class Commands(PhraseBook book, ShortWords words, WalkLibrary li
             case "leak" when understood?.Leak is { } leak:
                 LeakTaker.Take(draft, leak);
                 break;
+            case "ask-for" or "never-mind" when understood?.Requested is { } wish:
+                RequestTaker.Take(draft, wish);
+                break;
             case "begin" when understood?.Walk is { } walk:
                 guide.Switch.Go(draft, walk);
                 break;

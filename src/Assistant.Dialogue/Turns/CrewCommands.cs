@@ -21,7 +21,7 @@ internal sealed partial class CrewCommands(PhraseBook book, WalkStand stand)
         if (draft.State.Crew.Gone.TryGetValue(draft.By, out var role))
         {
             draft.Emit(new PersonJoined(draft.State.Crew.Ids.GetValueOrDefault(draft.By, ""), role) { At = draft.At, By = draft.By });
-            draft.Say("crew.back");
+            draft.Say("told.back");
         }
     }
 

@@ -11,7 +11,7 @@ namespace Assistant.Dialogue.Turns;
 internal sealed class Landing(PhraseBook book, WalkGuide guide)
 {
     /// <summary>What is said again of what the message did at the time it was sent.</summary>
-    private static readonly string[] Repeated = ["leak.", "question.", "clarify.", "unknown.part", "command.undone", "command.handed-over", "crew.", "differ.settled", "close.follow-up", "taken.confirmed", "taken.mended", "taken.chosen", "command.skipped"];
+    private static readonly string[] Repeated = ["leak.", "question.", "clarify.", "unknown.part", "command.undone", "command.handed-over", "crew.", "differ.settled", "request.", "close.follow-up", "taken.confirmed", "taken.mended", "taken.chosen", "command.skipped"];
 
     /// <param name="take">Takes the message on a state.</param>
     public Turn Land(VisitState state, VisitState seen, InboundMessage message, Func<VisitState, Turn> take)
@@ -54,6 +54,7 @@ internal sealed class Landing(PhraseBook book, WalkGuide guide)
         var draft = new TurnDraft(book, state, message.Person, message.At);
         draft.Emit(new MessageHeard(message.MessageId, message.Channel, message.Text) { At = message.At, By = message.Person });
         CrewCommands.Return(draft);
+        RequestTaker.Tell(draft);
         return draft;
     }
 
@@ -67,7 +68,7 @@ internal sealed class Landing(PhraseBook book, WalkGuide guide)
     // What the message itself says, as against what follows from it for the walk, the verdict and the cautions.
     private static bool Says(VisitEvent happened, IEnumerable<VisitEvent> all, VisitState before) => happened switch
     {
-        FactTaken or FactQuestioned or ClarificationAsked or StopConfirmed or StopSkipped or StopChosen or FaultMended or LeakFound or HandedOver or WatchBegan or WatchEnded or PersonLeft or LeaveQueried => true,
+        FactTaken or FactQuestioned or ClarificationAsked or StopConfirmed or StopSkipped or StopChosen or FaultMended or LeakFound or HandedOver or WatchBegan or WatchEnded or PersonLeft or LeaveQueried or ReadingRequested or RequestDropped => true,
         EventWithdrawn e => e.Withdrawn <= before.Version,
         FollowUpNoted => !all.Any(e => e is VisitClosed),
         _ => false,

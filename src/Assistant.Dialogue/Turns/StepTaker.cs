@@ -44,6 +44,11 @@ internal sealed class StepTaker(WalkStand stand, WalkSwitch walks, VerdictTeller
             return;
         }
 
+        if (RequestTaker.Skip(draft, stop))
+        {
+            return;
+        }
+
         if (stop.IsRequired)
         {
             draft.Say("command.skip-refused");

@@ -94,6 +94,7 @@ public sealed class TurnEngine : ITurnEngine
         var draft = new TurnDraft(book, state, message.Person, message.At);
         draft.Emit(new MessageHeard(message.MessageId, message.Channel, message.Text) { At = message.At, By = message.Person });
         CrewCommands.Return(draft);
+        RequestTaker.Tell(draft);
         var wasAsked = Reminders.Heard(draft);
         var plain = ShortWords.Plain(message.Text);
         if (words.IsEmergency(plain))
@@ -280,6 +281,6 @@ public sealed class TurnEngine : ITurnEngine
     // The places of a walk carry the names of the facts' places.
     private static Place? PlaceOf(VisitState state) => Enum.TryParse<Place>(state.Place, ignoreCase: true, out var place) ? place : null;
 
-    private static Fact? Expected(VisitState state) =>
-        state.Questioned.Values.MinBy(q => q.Number)?.Value.Fact ?? state.Clarification?.Fact ?? DisputeSettler.Open(state)?.Fact ?? CylinderTaker.Expected(state) ?? Asker.FactAt(state);
+    private Fact? Expected(VisitState state) =>
+        state.Questioned.Values.MinBy(q => q.Number)?.Value.Fact ?? state.Clarification?.Fact ?? DisputeSettler.Open(state)?.Fact ?? CylinderTaker.Expected(state) ?? RequestTaker.Due(state, guide.Stand.Stop(state))?.Fact ?? Asker.FactAt(state);
 }

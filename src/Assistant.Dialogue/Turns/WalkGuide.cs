@@ -151,6 +151,12 @@ internal sealed class WalkGuide
         }
 
         var stop = Stand.Stop(state);
+        if (RequestTaker.Due(state, stop) is { } request)
+        {
+            draft.Say("request.why", ("person", request.By));
+            return;
+        }
+
         if (stop.Why.Length > 0)
         {
             draft.Say(stop.Why);

@@ -18,6 +18,7 @@ public sealed class Understander
     private readonly ReminderReader reminders;
     private readonly CylinderReader cylinders;
     private readonly LeakReader leaks;
+    private readonly RequestReader requests;
 
     public Understander(Lexicon lexicon)
     {
@@ -28,6 +29,7 @@ public sealed class Understander
         reminders = new(lexicon);
         cylinders = new(lexicon);
         leaks = new(lexicon);
+        requests = new(lexicon);
     }
 
     /// <summary>What a message says in the light of what was just asked and of the site's units. What it leaves open is said in <see cref="Understood.Clarify"/>.</summary>
@@ -56,8 +58,18 @@ public sealed class Understander
             return Understood.Unknown with { Intent = Intent.Command, Command = "leak", Leak = leak };
         }
 
+        if (requests.Read(message, certain: true) is { } wish)
+        {
+            return Request(wish);
+        }
+
         if (questions.Find(message, context.Expected) is not { } question)
         {
+            if (requests.Read(message, certain: false) is { } wanted)
+            {
+                return Request(wanted);
+            }
+
             var cylinder = cylinders.Read(message, context);
             return Answer(Tagged(answers.Read(message, 0, message.Tokens.Count, context), cylinder)) with { Cylinder = cylinder };
         }
@@ -74,6 +86,9 @@ public sealed class Understander
             ? Answer(told)
             : Answer(told) with { Intent = Intent.Question, Question = question.Question, Arguments = questions.Arguments(message, question, context.Units) };
     }
+
+    private static Understood Request(RequestSaid said) =>
+        Understood.Unknown with { Intent = Intent.Command, Command = said.IsDropped ? "never-mind" : "ask-for", Requested = said };
 
     // "2 lb from cylinder 14": the number on its tag is no weight.
     private static Told Tagged(Told told, CylinderTold? cylinder) => told.Readings.Count < 2 || cylinder?.Tag is not { } tag

@@ -32,5 +32,8 @@ public sealed record Understood(
     /// <summary>Where the command "leak" says that a leak was found, otherwise null.</summary>
     public string? Leak { get; init; }
 
+    /// <summary>What the commands "ask-for" and "never-mind" name, otherwise null.</summary>
+    public RequestSaid? Requested { get; init; }
+
     public static Understood Unknown { get; } = new(Intent.Unknown, null, null, [], [], null, QuestionArguments.None);
 }

@@ -48,6 +48,9 @@ namespace Assistant.Dialogue.Visits;
 [JsonDerivedType(typeof(WatchEnded), "watch-ended")]
 [JsonDerivedType(typeof(LeaveQueried), "leave-queried")]
 [JsonDerivedType(typeof(ReadingsDiffer), "readings-differ")]
+[JsonDerivedType(typeof(ReadingRequested), "reading-requested")]
+[JsonDerivedType(typeof(RequestDropped), "request-dropped")]
+[JsonDerivedType(typeof(RequestTold), "request-told")]
 public abstract record VisitEvent
 {
     /// <summary>When it happened, by the clock of the one who recorded it.</summary>

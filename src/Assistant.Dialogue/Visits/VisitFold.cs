@@ -49,6 +49,10 @@ internal static class VisitFold
             LeaveQueried e => next with { Crew = next.Crew.Query(e.By, e.At) },
             CheckInExpected e => next with { CheckIn = e with { Number = number } },
             CheckInEnded => next with { CheckIn = null },
+            ReadingRequested e when FactCatalogue.Find(e.Fact) is { } fact =>
+                Undoable(next with { Requests = next.Requests.Add(new(number, fact, e.By, e.At, next.Channels.GetValueOrDefault(e.By, ""))) }, number),
+            RequestDropped e => next with { Requests = next.Requests.Drop(e.Request, e.By) },
+            RequestTold e => next with { Requests = next.Requests.Tell(e.Request) },
             HandedOver e => HandOver(next, e),
             VisitClosed e => Undoable(next with { Outcome = e.Outcome, ClosedBy = number }, number),
             _ => WalkFold.Apply(next, happened, number),
@@ -70,6 +74,7 @@ internal static class VisitFold
                 History = state.History.SetItem(fact, entries),
                 Questioned = state.Questioned.Remove(fact),
                 Disputes = state.Disputes.Remove(fact),
+                Requests = state.Requests.Answer(number, fact, e.At, e.By),
                 Clarification = null,
             },
             number);
@@ -133,6 +138,7 @@ internal static class VisitFold
             Facts = facts,
             History = history,
             Disputes = disputes,
+            Requests = state.Requests.Without(withdrawn),
             Questioned = state.Questioned.RemoveRange(state.Questioned.Where(q => q.Value.Number == withdrawn).Select(q => q.Key)),
             Clarification = state.Reminders.Exists(r => r.Number == withdrawn) ? state.Clarification : null,
             Runs = state.Runs.Without(withdrawn, leadsBack: isReading),

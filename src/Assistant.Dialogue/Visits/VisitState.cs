@@ -89,6 +89,9 @@ public sealed record VisitState
     /// <summary>When each of them was heard, who watches, who left.</summary>
     public VisitCrew Crew { get; init; } = VisitCrew.Empty;
 
+    /// <summary>What people asked each other to read.</summary>
+    public ReadingRequests Requests { get; init; } = ReadingRequests.None;
+
     /// <summary>What people call the equipment, or null.</summary>
     public string? Unit { get; init; }
 

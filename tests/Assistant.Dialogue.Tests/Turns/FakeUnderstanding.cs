@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Assistant.Dialogue.Understanding;
 using Assistant.Dialogue.Visits;
@@ -21,6 +22,12 @@ internal static class FakeUnderstanding
         if (text.IndexOf("leak at ", StringComparison.Ordinal) is >= 0 and var leak)
         {
             return Understood.Unknown with { Intent = Intent.Command, Command = "leak", Leak = text[(leak + 8)..].TrimEnd('.') };
+        }
+
+        if (text.Split(' ') is ["ask-for" or "never-mind", var wanted])
+        {
+            ImmutableArray<Fact> facts = FactCatalogue.Find(wanted) is { } asked ? [asked] : [];
+            return Understood.Unknown with { Intent = Intent.Command, Command = text.Split(' ')[0], Requested = new(facts, wanted, text[0] == 'n') };
         }
 
         if (text.StartsWith('?'))

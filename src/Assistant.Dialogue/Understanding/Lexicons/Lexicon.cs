@@ -26,6 +26,7 @@ public sealed class Lexicon
         Reminders = new(file("reminders.yaml"));
         Cylinders = new(file("cylinders.yaml"));
         Leaks = new(file("leaks.yaml"));
+        Requests = new(file("requests.yaml"));
         Numbers.Read();
         Units.Read();
         Refrigerants.Read();
@@ -43,6 +44,7 @@ public sealed class Lexicon
         Reminders.Read();
         Cylinders.Read();
         Leaks.Read();
+        Requests.Read();
         foreach (var (text, word) in Facts.Spelt.Concat(Units.Spelt))
         {
             Spelling.Add(text, word);
@@ -78,6 +80,8 @@ public sealed class Lexicon
     internal CylindersPart Cylinders { get; }
 
     internal LeaksPart Leaks { get; }
+
+    internal RequestsPart Requests { get; }
 
     internal NumberReader NumberReader { get; }
 
