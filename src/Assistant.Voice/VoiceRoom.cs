@@ -28,7 +28,7 @@ public sealed class VoiceRoom : IDisposable
     {
         model ??= AcousticModel.Installed;
         model.Check();
-        var sounds = PronunciationDictionary.Load(Named(voice, "pronunciations.yaml"), File.ReadLines(model.Dictionary));
+        var sounds = PronunciationDictionary.Load(Named(voice, "pronunciations.yaml"), File.ReadLines(model.Dictionary), PronunciationDictionary.WordsOf(lexicon.Concat(voice)));
         var grammars = new QuestionGrammars(LexiconPhrases.Read(lexicon), ListeningPlan.Load(Named(voice, "listening.yaml")), sounds, understander);
         return new(SpeechRecogniser.Open(model, sounds, grammars.Vocabulary), new(grammars, phrases, understander));
     }

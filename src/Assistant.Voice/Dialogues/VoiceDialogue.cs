@@ -163,13 +163,14 @@ public sealed class VoiceDialogue(QuestionGrammars grammars, PhraseBook phrases,
 
         if (meaning == "command:more" && state.Rest.Length > 0)
         {
-            return Speak(state with { Rest = "" }, state.Rest);
+            var portion = ReplySpeech.Portion(state.Rest, state.Style);
+            return Speak(state with { Rest = portion.Rest }, portion.Now);
         }
 
         // A choice is a value too: in noise a wrong one can fit clearly, so it is read back like a number. A command is not stored as one.
         var pending = new Pending(ReadBacks.Sent(meaning, words), words, null);
         var isValue = meaning.StartsWith("choice:", StringComparison.Ordinal);
-        return !isValue && heard.Margin >= rules.LeastMargin(state, meaning) ? new(Fresh(state), "", pending.Text) : ReadBack(state, pending);
+        return !isValue && rules.IsClear(state, heard, meaning) ? new(Fresh(state), "", pending.Text) : ReadBack(state, pending);
     }
 
     private VoiceStep Refrigerant(VoiceState state, string words) =>

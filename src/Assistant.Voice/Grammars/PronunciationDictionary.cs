@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Text;
+using System.Text.RegularExpressions;
 using Assistant.Dialogue.Files;
 using YamlDotNet.RepresentationModel;
 
@@ -10,16 +11,18 @@ namespace Assistant.Voice.Grammars;
 /// How words sound: the trade's own first (dialogs/voice/pronunciations.yaml), then the recogniser's general dictionary. A word of
 /// neither, or marked unspoken, can not be listened for.
 /// </summary>
-public sealed class PronunciationDictionary
+public sealed partial class PronunciationDictionary
 {
     private readonly FrozenDictionary<string, ImmutableArray<string>> sounds;
 
     private PronunciationDictionary(Dictionary<string, ImmutableArray<string>> sounds) => this.sounds = sounds.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <param name="general">The general dictionary's lines: a word, a second way as "word(2)", then its phones.</param>
+    /// <param name="needed">The words that will ever be asked for, so that the other hundred thousand are not carried along; null keeps all.</param>
     /// <exception cref="DialogDataException">With every mistake found in the trade's file.</exception>
-    public static PronunciationDictionary Load(DialogFile trade, IEnumerable<string> general)
+    public static PronunciationDictionary Load(DialogFile trade, IEnumerable<string> general, IReadOnlySet<string>? needed = null)
     {
+        ArgumentNullException.ThrowIfNull(general);
         var sounds = new Dictionary<string, ImmutableArray<string>>(StringComparer.Ordinal);
         foreach (var line in general)
         {
@@ -29,6 +32,11 @@ public sealed class PronunciationDictionary
                 var word = line[..space];
                 var bracket = word.IndexOf('(', StringComparison.Ordinal);
                 word = (bracket > 0 ? word[..bracket] : word).Replace("'", "", StringComparison.Ordinal);
+                if (needed is not null && !needed.Contains(word))
+                {
+                    continue;
+                }
+
                 sounds[word] = sounds.GetValueOrDefault(word, []).Add(line[(space + 1)..].Trim());
             }
         }
@@ -51,6 +59,14 @@ public sealed class PronunciationDictionary
 
         return yaml.Defects.IsEmpty ? new(sounds) : throw new DialogDataException(yaml.Defects);
     }
+
+    /// <summary>Every word that stands anywhere in these files, and every letter by its name: what the grammars made from them can hold.</summary>
+    public static IReadOnlySet<string> WordsOf(IEnumerable<DialogFile> files) =>
+        files.SelectMany(f => Letters().Matches(f.Text)).Select(m => m.Value.Replace("'", "", StringComparison.Ordinal).ToLowerInvariant())
+            .Concat(Enumerable.Range('a', 26).Select(c => ((char)c).ToString())).ToHashSet(StringComparer.Ordinal);
+
+    [GeneratedRegex("[A-Za-z']+")]
+    private static partial Regex Letters();
 
     public bool Knows(string word) => sounds.ContainsKey(word);
 

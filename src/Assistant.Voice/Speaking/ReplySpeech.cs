@@ -39,6 +39,16 @@ public sealed partial record ReplySpeech(string Now, string Rest)
         return new(string.Join(' ', [.. verdicts, .. cautions, .. said.Skip(verdicts.Count), .. ask.Length > 0 ? [ask] : Array.Empty<string>()]), string.Join(' ', rest));
     }
 
+    /// <summary>As much of what waits for "more" as is listened to in one piece, and what still waits then.</summary>
+    public static ReplySpeech Portion(string rest, SpeakingStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(rest);
+        ArgumentNullException.ThrowIfNull(style);
+        var sentences = Sentence().Split(rest);
+        var count = Enumerable.Range(1, sentences.Length).TakeWhile(n => n == 1 || style.Estimate(string.Join(' ', sentences.Take(n))) <= Longest).Last();
+        return new(string.Join(' ', sentences.Take(count)), string.Join(' ', sentences.Skip(count)));
+    }
+
     // How the phrase of a verdict begins, up to the fault's name.
     private static string VerdictOpening(PhraseBook phrases)
     {

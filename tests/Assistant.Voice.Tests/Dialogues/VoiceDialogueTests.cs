@@ -131,6 +131,7 @@ public sealed class VoiceDialogueTests(HearingParts hearing)
 
         Assert.Equal("ok", Hear(step, "okay", 4).Send);
         Assert.Null(Hear(Ask("condenser_coil"), "help", 4).Send);
+        Assert.Null(Dialogue.Hear(Ask("condenser_coil"), new(HeardKind.Words, "help", -9, Clear)).Send);
         Assert.Equal(VoicePhase.Answer, Hear(Ask("condenser_coil"), "wait", 4).State.Phase);
         Assert.Equal(VoicePhase.Resuming, Hear(Ask("condenser_coil"), "wait", Clear).State.Phase);
     }

@@ -1,6 +1,9 @@
 using Assistant.Dialogue.Understanding;
 using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
+using Assistant.Voice.Grammars;
+using Assistant.Voice.Hearing;
+using Assistant.Voice.Scoring.Kit;
 
 namespace Assistant.Voice.Tests.Grammars;
 
@@ -17,6 +20,22 @@ public sealed class QuestionGrammarsTests(HearingParts hearing)
         var grammar = hearing.Parts.Grammars.For(FactCatalogue.Find(fact)!, [], UnitSystem.Us);
 
         Assert.Subset(grammar.Words.ToHashSet(), words.ToHashSet());
+    }
+
+    [Fact]
+    public void Of_the_general_dictionary_only_what_the_files_can_ask_for_is_kept_and_no_phrase_is_lost_by_it()
+    {
+        var all = PronunciationDictionary.Load(VoiceParts.File("dialogs/voice/pronunciations.yaml"), File.ReadLines(AcousticModel.Installed.Dictionary));
+        var whole = new QuestionGrammars(hearing.Parts.LexiconPhrases, hearing.Parts.Plan, all, hearing.Parts.Understander);
+        foreach (var units in Enum.GetValues<UnitSystem>())
+        {
+            Assert.Equal(whole.Everything(units).Expansion, hearing.Parts.Grammars.Everything(units).Expansion);
+            Assert.All(FactCatalogue.All, f => Assert.Equal(whole.For(f, [], units).Expansion, hearing.Parts.Grammars.For(f, [], units).Expansion));
+        }
+
+        Assert.True(all.Knows("zebra"));
+        Assert.False(hearing.Parts.Sounds.Knows("zebra"));
+        Assert.Equal(whole.Vocabulary.Order(StringComparer.Ordinal), hearing.Parts.Grammars.Vocabulary.Order(StringComparer.Ordinal));
     }
 
     [Fact]

@@ -20,8 +20,10 @@ public sealed class VoiceParts : IDisposable
         AcousticModel.Installed.Check();
         Understander = new(Lexicon.Load(Folder("lexicon"), Folder("walks")));
         Phrases = PhraseBook.Load(Folder("phrases"));
-        Sounds = PronunciationDictionary.Load(File("dialogs/voice/pronunciations.yaml"), System.IO.File.ReadLines(AcousticModel.Installed.Dictionary));
-        Grammars = new(LexiconPhrases.Read(Folder("lexicon")), ListeningPlan.Load(File("dialogs/voice/listening.yaml")), Sounds, Understander);
+        Sounds = PronunciationDictionary.Load(File("dialogs/voice/pronunciations.yaml"), System.IO.File.ReadLines(AcousticModel.Installed.Dictionary), PronunciationDictionary.WordsOf(Folder("lexicon").Concat(Folder("voice"))));
+        LexiconPhrases = LexiconPhrases.Read(Folder("lexicon"));
+        Plan = ListeningPlan.Load(File("dialogs/voice/listening.yaml"));
+        Grammars = new(LexiconPhrases, Plan, Sounds, Understander);
         Dialogue = new(Grammars, Phrases, Understander);
         Recogniser = SpeechRecogniser.Open(AcousticModel.Installed, Sounds, Grammars.Vocabulary, thresholds);
         Engine = new TurnEngine(
@@ -35,6 +37,10 @@ public sealed class VoiceParts : IDisposable
     public PhraseBook Phrases { get; }
 
     public PronunciationDictionary Sounds { get; }
+
+    public LexiconPhrases LexiconPhrases { get; }
+
+    public ListeningPlan Plan { get; }
 
     public QuestionGrammars Grammars { get; }
 

@@ -35,12 +35,18 @@ public static class WarmBoxCall
     public static EngineVisit Visit(ITurnEngine engine) => new(engine, UnitSystem.Us, ("design_condenser_split", "22 degF"));
 
     /// <summary>The call typed, each question answered as it comes.</summary>
-    public static async Task TypeAsync(EngineVisit visit)
+    /// <param name="until">The fact that is asked for where it stops; null goes to the end.</param>
+    public static async Task TypeAsync(EngineVisit visit, string? until = null)
     {
         ArgumentNullException.ThrowIfNull(visit);
         for (var i = 0; i < MostUtterances && visit.State.Outcome is null; i++)
         {
             var now = await visit.NowAsync(default);
+            if (until is not null && now.AskedFact == until)
+            {
+                return;
+            }
+
             await visit.SayAsync(Of(now.AskedFact ?? "stop " + now.Walk?.Stop)?.Typed ?? "skip", default);
         }
     }
