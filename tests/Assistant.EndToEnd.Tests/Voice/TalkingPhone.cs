@@ -8,7 +8,7 @@ namespace Assistant.EndToEnd.Tests.Voice;
 /// <summary>A phone whose microphone is a WAV file: it plays from its start whenever the page opens the microphone, and is silent after.</summary>
 public sealed class TalkingPhone : IAsyncLifetime
 {
-    private static readonly SyntheticVoice Technician = new("flite", "slt");
+    private static readonly SyntheticVoice Technician = new("flite", "awb");
 
     private readonly string microphone = Path.Combine(Directory.CreateTempSubdirectory("coldwalk-microphone-").FullName, "microphone.wav");
     private IPlaywright? playwright;

@@ -96,7 +96,9 @@ internal sealed class PageTalk : IDisposable
             }
         }
 
-        return new(Phase, false, true, turn.Heard.Words, turn.Sent, turn.Say, sound, note, false);
+        // Talk that is not for it does not stand on the screen as the nearest thing it listens for.
+        var heard = session.LastPhase == VoicePhase.WakeWord ? turn.Heard.Accepted : turn.Heard.Words;
+        return new(Phase, false, true, heard, turn.Sent, turn.Say, sound, note, false);
     }
 
     private async Task<VoiceView> InTurnAsync(Func<Task<VoiceView>> work, CancellationToken cancellation)
