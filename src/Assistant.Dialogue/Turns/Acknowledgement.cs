@@ -11,17 +11,22 @@ internal static class Acknowledgement
     /// <param name="isAnew">True where it is read again and again: what another read a minute ago is the course of it and no other opinion.</param>
     public static void Say(TurnDraft draft, Fact fact, FactValue? before, bool isAnew = false)
     {
-        if (!isAnew && WithAnother(draft, fact))
+        var number = draft.State.Version;
+        if (!isAnew && WithAnother(draft, fact, number))
         {
             return;
         }
 
         var history = draft.State.History[fact];
-        var (taken, counts) = (history.Find(entry => entry.Number == draft.State.Version)!, history[^1]);
+        var (taken, counts) = (history.Find(entry => entry.Number == number)!, history[^1]);
         var value = FactText.Of(taken.Value!);
         if (counts.Number != taken.Number)
         {
-            if (counts.Value is { } other)
+            if (draft.State.Disputes.ContainsKey(fact))
+            {
+                draft.Say("late.noted", ("fact", fact.Name), ("value", value), ("time", Time(taken.At)));
+            }
+            else if (counts.Value is { } other)
             {
                 draft.Say("late.beside", ("fact", fact.Name), ("value", value), ("time", Time(taken.At)), ("other", FactText.Of(other)), ("then", Time(counts.At)));
             }
@@ -41,15 +46,15 @@ internal static class Acknowledgement
     }
 
     // Two within moments: where they agree it is said shortly, where not it is asked which counts, whichever of them came in first.
-    private static bool WithAnother(TurnDraft draft, Fact fact)
+    private static bool WithAnother(TurnDraft draft, Fact fact, int number)
     {
         if (Disputes.Pair(draft.State.History[fact]) is not var (earlier, latest))
         {
             return false;
         }
 
-        var taken = earlier.Number == draft.State.Version ? earlier : latest;
-        var isOneOfThem = taken.Number == draft.State.Version;
+        var taken = earlier.Number == number ? earlier : latest;
+        var isOneOfThem = taken.Number == number;
         var isDisputed = Disputes.Differ(earlier, latest);
         if (isDisputed)
         {

@@ -115,6 +115,19 @@ public sealed class TwoReadersTests
     }
 
     [Fact]
+    public void A_reading_from_before_both_comes_in_while_they_differ_and_the_two_are_asked_about_as_before()
+    {
+        var seen = state;
+        Say("Sam", "suction_pressure=22 psig");
+        Say("Lee", "suction_pressure=35 psig");
+
+        var late = Engine.Take(state, seen, Message("late", "Kim", "suction_pressure=28 psig", 1));
+
+        Assert.Equal(("Sam", "Lee"), Pair(late.After));
+        Assert.Equal(3, late.After.History[FactCatalogue.SuctionPressure].Count);
+    }
+
+    [Fact]
     public void Two_who_settle_it_from_behind_each_for_their_own_do_not_take_both_out()
     {
         Say("Sam", "suction_pressure=22 psig");
