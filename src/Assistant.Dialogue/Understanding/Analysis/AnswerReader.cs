@@ -50,5 +50,5 @@ internal sealed class AnswerReader(Lexicon lexicon)
         nameOf.Count == 0 ? items : Without(items, [.. nameOf.Values]);
 
     private static List<Item> Without(List<Item> items, HashSet<int> names) =>
-        [.. items.Select((item, i) => names.Contains(i) ? item with { Values = [], Counts = [] } : item)];
+        [.. items.Select((item, i) => names.Contains(i) && !StrayNumbers.IsCalledBy(items, i) ? item with { Values = [], Counts = [] } : item)];
 }

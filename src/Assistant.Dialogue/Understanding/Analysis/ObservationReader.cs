@@ -104,7 +104,7 @@ internal sealed class ObservationReader(Lexicon lexicon)
 
     // "freezer" is the kind of plant beside its refrigerant, or as "walk-in freezer" at the start; elsewhere it is only a room.
     private static bool IsOfTheRecord(List<Item> items, int at, Fact? asked) =>
-        items.Exists(i => i.Refrigerant is not null) || asked?.Place == Place.Record || (asked is null && items[at].End - items[at].Start > 1);
+        items.Exists(i => i.Refrigerant is not null) || StrayNumbers.IsCalledBy(items, at) || asked?.Place == Place.Record || (asked is null && items[at].End - items[at].Start > 1);
 
     private static void Take(ValueWord word, bool denied, Observed observed) =>
         observed.Add(word.Fact, denied ? word.Denied : word.Value, denied);

@@ -11,6 +11,9 @@ internal static class PhysicalLimits
     private static readonly double HighestGauge = UnitOfMeasure.Psig.ToCanonical(1000);
     private static readonly (double Low, double High) Air = (UnitOfMeasure.Fahrenheit.ToCanonical(-80), UnitOfMeasure.Fahrenheit.ToCanonical(150));
     private static readonly (double Low, double High) Line = (UnitOfMeasure.Fahrenheit.ToCanonical(-150), UnitOfMeasure.Fahrenheit.ToCanonical(400));
+
+    /// <summary>No condenser is held at less: a "valve setting" of 8 degrees is another valve's. Common practice.</summary>
+    private static readonly (double Low, double High) HeadSetting = (UnitOfMeasure.Fahrenheit.ToCanonical(40), UnitOfMeasure.Fahrenheit.ToCanonical(150));
     private static readonly double WidestDifference = UnitOfMeasure.FahrenheitDifference.ToCanonical(150);
     private static readonly double AtmosphereInPascals = UnitOfMeasure.Micron.ToCanonical(760_000);
 
@@ -30,6 +33,7 @@ internal static class PhysicalLimits
         return reading.Unit.Dimension switch
         {
             Dimension.Pressure => Within(LowestGauge, HighestGauge),
+            Dimension.Temperature when reading.Fact == FactCatalogue.HeadPressureControlSetting => Within(HeadSetting.Low, HeadSetting.High),
             Dimension.Temperature when AirTemperatures.Contains(reading.Fact) => Within(Air.Low, Air.High),
             Dimension.Temperature => Within(Line.Low, Line.High),
             Dimension.TemperatureDifference => Within(0, WidestDifference),

@@ -51,6 +51,11 @@ internal sealed class StrayNumbers(Lexicon lexicon)
             return true;
         }
 
+        if (NamesRoom(message, items, at))
+        {
+            return true;
+        }
+
         if (!number.IsBare)
         {
             return false;
@@ -58,6 +63,19 @@ internal sealed class StrayNumbers(Lexicon lexicon)
 
         return IsPronoun(message, item, number) || IsLabelled(items, at) || (after is not null && CountedBy(after) && !IsEntryOfList(items, at));
     }
+
+    // "the 36 degree cooler reads 52": what the room is called by, and what it is said to be. Its reading stands behind.
+    private static bool NamesRoom(Message message, List<Item> items, int at)
+    {
+        var last = message.Tokens[items[at].End - 1];
+        return message.Text.AsSpan(last.Start, last.End - last.Start).Equals("degree", StringComparison.OrdinalIgnoreCase)
+            && at + 1 < items.Count && items[at + 1].Values.Any(v => v.Fact == FactCatalogue.Application)
+            && items.FindIndex(at + 2, i => i.Number is not null) > 0;
+    }
+
+    /// <summary>True for the kind of a room that stands behind a number it is called by: it is told, whatever else the word names.</summary>
+    public static bool IsCalledBy(List<Item> items, int at) => at > 0 && items[at - 1] is { Mark: ItemMark.Stray, Aside.Units.Count: > 0 }
+        && items[at].Values.Any(v => v.Fact == FactCatalogue.Application);
 
     // "the one standing here"
     private bool IsPronoun(Message message, Item item, SaidNumber number) =>
