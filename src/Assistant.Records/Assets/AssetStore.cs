@@ -27,7 +27,7 @@ public sealed class AssetStore(IRecordsDatabase database)
             .Select(a => new Asset(a.Id, a.Site, a.Unit, ImmutableSortedDictionary<string, string>.Empty)).ToImmutableArray());
 
     /// <summary>Records the asset, or brings its record up to date: a detail that changed is added, the old value stays as history.</summary>
-    public Task<int> RecordAsync(Asset asset, DateTimeOffset at, CancellationToken cancellation = default) => database.UseAsync(async context =>
+    public Task<int> RecordAsync(Asset asset, DateTimeOffset at, CancellationToken cancellation = default) => database.WriteAsync(async context =>
     {
         await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
         await context.HoldAsync($"asset {asset.Id}", cancellation);
@@ -51,7 +51,7 @@ public sealed class AssetStore(IRecordsDatabase database)
         var changed = await context.SaveChangesAsync(cancellation);
         await transaction.CommitAsync(cancellation);
         return changed;
-    });
+    }, cancellation);
 
     internal static ImmutableSortedDictionary<string, string> Newest(IEnumerable<AssetFactRow> inOrder)
     {

@@ -21,7 +21,7 @@ public sealed class VisitImporter(IRecordsDatabase database)
         var (visit, pictures) = VisitArchive.Read(file);
         var events = Verify(visit);
         var images = pictures.Select(p => Picture(p.Key, p.Value)).ToList();
-        return await database.UseAsync(async context =>
+        return await database.WriteAsync(async context =>
         {
             await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
             var head = Convert.FromHexString(visit.Head.Hash);
@@ -56,7 +56,7 @@ public sealed class VisitImporter(IRecordsDatabase database)
             await context.SaveChangesAsync(cancellation);
             await transaction.CommitAsync(cancellation);
             return new ImportedVisit(visit.Visit.Id, visit.Head.Version, WasThere: false);
-        });
+        }, cancellation);
     }
 
     private static List<VisitEvent> Verify(VisitFile file)

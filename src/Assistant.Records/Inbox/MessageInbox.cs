@@ -20,7 +20,7 @@ public sealed class MessageInbox(IRecordsDatabase database)
         ArgumentNullException.ThrowIfNull(message);
         try
         {
-            await database.UseAsync(async context =>
+            await database.WriteAsync(async context =>
             {
                 context.Inbox.Add(new()
                 {
@@ -33,7 +33,7 @@ public sealed class MessageInbox(IRecordsDatabase database)
                     Digest = DigestOf(message),
                 });
                 return await context.SaveChangesAsync(cancellation);
-            });
+            }, cancellation);
             return true;
         }
         catch (RecordsException there) when (there.InnerException is { } cause && database.IsAlreadyThere(cause))
@@ -65,8 +65,8 @@ public sealed class MessageInbox(IRecordsDatabase database)
     }
 
     /// <summary>Forgets the handled messages received before that time: nothing brings those again.</summary>
-    public Task<int> ForgetAsync(DateTimeOffset before, CancellationToken cancellation = default) => database.UseAsync(context =>
-        context.Inbox.Where(i => i.HandledAt != null && i.ReceivedAt < before).ExecuteDeleteAsync(cancellation));
+    public Task<int> ForgetAsync(DateTimeOffset before, CancellationToken cancellation = default) => database.WriteAsync(context =>
+        context.Inbox.Where(i => i.HandledAt != null && i.ReceivedAt < before).ExecuteDeleteAsync(cancellation), cancellation);
 
     private static string DigestOf(ReceivedMessage message) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(
         string.Create(CultureInfo.InvariantCulture, $"{message.Conversation}\n{message.SentAt.ToUnixTimeSeconds()}\n{message.Text}"))));

@@ -22,13 +22,13 @@ public sealed class TakenMessage : IAsyncDisposable
 
     /// <summary>It is handled: its words go.</summary>
     /// <exception cref="RecordsException">It could not be noted: the message waits again.</exception>
-    public Task HandledAsync(DateTimeOffset at, CancellationToken cancellation = default) => database.ExplainAsync(async () =>
+    public Task HandledAsync(DateTimeOffset at, CancellationToken cancellation = default) => database.InTurnAsync(() => database.ExplainAsync(async () =>
     {
         (row.HandledAt, row.Text) = (at, "");
         await context.SaveChangesAsync(cancellation);
         await (hold?.CommitAsync(cancellation) ?? Task.CompletedTask);
         return 0;
-    });
+    }), cancellation);
 
     public async ValueTask DisposeAsync()
     {

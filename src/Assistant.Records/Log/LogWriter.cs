@@ -27,7 +27,8 @@ internal sealed class LogWriter : IAsyncDisposable
 
     public Task<AppendResult> AppendAsync(Append append)
     {
-        var pending = new Pending(append, new(TaskCreationOptions.RunContinuationsAsynchronously));
+        // All waits for the one writer: what can be made beforehand is made by whoever appends.
+        var pending = new Pending(PreparedAppend.Of(append), new(TaskCreationOptions.RunContinuationsAsynchronously));
         return queue.Writer.TryWrite(pending) ? pending.Done.Task : throw new ObjectDisposedException(nameof(LogWriter));
     }
 
@@ -55,7 +56,7 @@ internal sealed class LogWriter : IAsyncDisposable
     {
         try
         {
-            var results = await StoreAsync(batch);
+            var results = await database.InTurnAsync(() => StoreAsync(batch), CancellationToken.None);
             Interlocked.Increment(ref commits);
             Interlocked.Add(ref appends, batch.Count);
             foreach (var (pending, result) in batch.Zip(results))
@@ -90,20 +91,20 @@ internal sealed class LogWriter : IAsyncDisposable
     {
         await using var context = database.NewContext();
         await using var transaction = await context.Database.BeginTransactionAsync();
-        await using var tables = await context.LogTablesAsync(batch.ConvertAll(p => p.Append));
+        await using var tables = await context.LogTablesAsync(batch.ConvertAll(p => p.Prepared.Append));
         var unit = new WriteUnit(context, tables);
         List<AppendResult> results = [];
         foreach (var pending in batch)
         {
-            results.Add(await unit.AddAsync(pending.Append));
+            results.Add(await unit.AddAsync(pending.Prepared));
         }
 
         await context.SaveChangesAsync();
         await context.TellAsync(
-            [.. batch.Zip(results).Where(b => b.Second is Appended).Select(b => new VisitGrew(b.First.Append.VisitId, ((Appended)b.Second).Version))]);
+            [.. batch.Zip(results).Where(b => b.Second is Appended).Select(b => new VisitGrew(b.First.Prepared.Append.VisitId, ((Appended)b.Second).Version))]);
         await transaction.CommitAsync();
         return results;
     }
 
-    private sealed record Pending(Append Append, TaskCompletionSource<AppendResult> Done);
+    private sealed record Pending(PreparedAppend Prepared, TaskCompletionSource<AppendResult> Done);
 }

@@ -10,8 +10,9 @@ namespace Assistant.Records.Log;
 /// <summary>One transaction's work: checks each append against what is stored and against those before it, and adds its rows.</summary>
 internal sealed class WriteUnit(RecordsContext context, ILogTables tables)
 {
-    public async Task<AppendResult> AddAsync(Append append)
+    public async Task<AppendResult> AddAsync(PreparedAppend prepared)
     {
+        var append = prepared.Append;
         if (append.Answer is { Message: var asked } && await tables.ReplyAsync(asked.Channel, asked.MessageId) is { } applied)
         {
             return new AlreadyApplied(JsonSerializer.Deserialize<Reply>(applied, EventJson.Options)!);
@@ -24,9 +25,9 @@ internal sealed class WriteUnit(RecordsContext context, ILogTables tables)
         }
 
         var first = visit.Version + 1;
-        foreach (var happened in append.Events)
+        foreach (var (happened, stored) in append.Events.Zip(prepared.Events))
         {
-            var row = EventChain.Link(visit.Id, visit.Version + 1, visit.HeadHash, happened.At, EventJson.Write(happened));
+            var row = EventChain.Link(visit.Id, visit.Version + 1, visit.HeadHash, happened.At, stored);
             await tables.AddAsync(row);
             visit.Version = row.Number;
             visit.HeadHash = row.Hash;
@@ -41,17 +42,16 @@ internal sealed class WriteUnit(RecordsContext context, ILogTables tables)
         await tables.MovedAsync(visit);
         if (append.Answer is { } answer)
         {
-            await StoreAsync(answer, visit);
+            await StoreAsync(answer, prepared.Reply!, visit);
         }
 
         await tables.EndAsync();
         return new Appended(visit.Version);
     }
 
-    private async Task StoreAsync(Answer answer, VisitRow visit)
+    private async Task StoreAsync(Answer answer, string reply, VisitRow visit)
     {
         var message = answer.Message;
-        var reply = JsonSerializer.Serialize(answer.Reply, EventJson.Options);
         await tables.AddAsync(new MessageRow { Channel = message.Channel, MessageId = message.MessageId, VisitId = visit.Id, Version = visit.Version, Reply = reply });
         if (answer.Outbox)
         {

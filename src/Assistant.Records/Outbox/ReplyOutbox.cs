@@ -35,7 +35,7 @@ public sealed class ReplyOutbox(IRecordsDatabase database)
     /// <param name="doubtful">An attempt begun before this time, whose end is not known, is made again.</param>
     /// <param name="grouping">Whose replies wait for each other and go out as one, or null for nobody's.</param>
     public Task<OutboxItem?> TakeNextAsync(string channel, DateTimeOffset now, DateTimeOffset doubtful, Grouping? grouping = null, CancellationToken cancellation = default) =>
-        database.UseAsync(async context =>
+        database.WriteAsync(async context =>
         {
             var waiting = await Waiting(context, channel).OrderBy(o => o.Id).Take(MostLooked)
                 .Select(o => new { o.Id, o.Conversation, o.Due, o.TriedAt, o.Attempts }).ToListAsync(cancellation);
@@ -64,7 +64,7 @@ public sealed class ReplyOutbox(IRecordsDatabase database)
             await context.SaveChangesAsync(cancellation);
             await transaction.CommitAsync(cancellation);
             return item;
-        });
+        }, cancellation);
 
     /// <summary>The replies of a conversation that were tried and are not known to be there: a channel may find out that one is.</summary>
     public Task<ImmutableArray<OutboxItem>> TriedAsync(string channel, string conversation, CancellationToken cancellation = default) =>
@@ -80,7 +80,7 @@ public sealed class ReplyOutbox(IRecordsDatabase database)
         ArgumentNullException.ThrowIfNull(unasked);
         try
         {
-            await database.UseAsync(async context =>
+            await database.WriteAsync(async context =>
             {
                 context.Outbox.Add(new()
                 {
@@ -93,7 +93,7 @@ public sealed class ReplyOutbox(IRecordsDatabase database)
                     Version = unasked.Seen?.Version,
                 });
                 return await context.SaveChangesAsync(cancellation);
-            });
+            }, cancellation);
         }
         catch (RecordsException there) when (there.InnerException is { } cause && database.IsAlreadyThere(cause))
         {
@@ -106,44 +106,44 @@ public sealed class ReplyOutbox(IRecordsDatabase database)
         AddAsync(new(channel, conversation, id, reply, due), cancellation);
 
     /// <summary>An attempt begins: from here until it is known how it ended nobody else makes one.</summary>
-    public Task BeginAsync(long id, DateTimeOffset at, CancellationToken cancellation = default) => database.UseAsync(context =>
+    public Task BeginAsync(long id, DateTimeOffset at, CancellationToken cancellation = default) => database.WriteAsync(context =>
         context.Outbox.Where(o => o.Id == id)
-            .ExecuteUpdateAsync(set => set.SetProperty(o => o.TriedAt, at).SetProperty(o => o.Attempts, o => o.Attempts + 1), cancellation));
+            .ExecuteUpdateAsync(set => set.SetProperty(o => o.TriedAt, at).SetProperty(o => o.Attempts, o => o.Attempts + 1), cancellation), cancellation);
 
     /// <summary>The channel took it over in the attempt under way. It counts as read from the attempt's beginning on.</summary>
-    public Task HandedOverAsync(long id, DateTimeOffset at, CancellationToken cancellation = default) => database.UseAsync(context =>
+    public Task HandedOverAsync(long id, DateTimeOffset at, CancellationToken cancellation = default) => database.WriteAsync(context =>
         context.Outbox.Where(o => (o.Id == id || o.PartOf == id) && o.DeliveredAt == null && o.GaveUpAt == null)
             .ExecuteUpdateAsync(
-                set => set.SetProperty(o => o.DeliveredAt, o => o.TriedAt ?? at).SetProperty(o => o.TriedAt, (DateTimeOffset?)null), cancellation));
+                set => set.SetProperty(o => o.DeliveredAt, o => o.TriedAt ?? at).SetProperty(o => o.TriedAt, (DateTimeOffset?)null), cancellation), cancellation);
 
-    public Task DeliveredAsync(long id, DateTimeOffset at, CancellationToken cancellation = default) => database.UseAsync(context =>
+    public Task DeliveredAsync(long id, DateTimeOffset at, CancellationToken cancellation = default) => database.WriteAsync(context =>
         context.Outbox.Where(o => o.Id == id)
-            .ExecuteUpdateAsync(set => set.SetProperty(o => o.DeliveredAt, at).SetProperty(o => o.Attempts, o => o.Attempts + 1), cancellation));
+            .ExecuteUpdateAsync(set => set.SetProperty(o => o.DeliveredAt, at).SetProperty(o => o.Attempts, o => o.Attempts + 1), cancellation), cancellation);
 
     /// <summary>Delivery failed; it is tried again after that time.</summary>
-    public Task FailedAsync(long id, DateTimeOffset tryAgain, CancellationToken cancellation = default) => database.UseAsync(context =>
+    public Task FailedAsync(long id, DateTimeOffset tryAgain, CancellationToken cancellation = default) => database.WriteAsync(context =>
         context.Outbox.Where(o => o.Id == id)
-            .ExecuteUpdateAsync(set => set.SetProperty(o => o.Due, tryAgain).SetProperty(o => o.Attempts, o => o.Attempts + 1), cancellation));
+            .ExecuteUpdateAsync(set => set.SetProperty(o => o.Due, tryAgain).SetProperty(o => o.Attempts, o => o.Attempts + 1), cancellation), cancellation);
 
     /// <summary>The attempt under way failed for certain: another after that time.</summary>
-    public Task TryAgainAsync(long id, DateTimeOffset due, string trouble, CancellationToken cancellation = default) => database.UseAsync(context =>
+    public Task TryAgainAsync(long id, DateTimeOffset due, string trouble, CancellationToken cancellation = default) => database.WriteAsync(context =>
         context.Outbox.Where(o => o.Id == id && o.ReportedAt == null)
             .ExecuteUpdateAsync(
                 set => set.SetProperty(o => o.Due, due).SetProperty(o => o.Trouble, trouble)
                     .SetProperty(o => o.TriedAt, (DateTimeOffset?)null).SetProperty(o => o.DeliveredAt, (DateTimeOffset?)null),
-                cancellation));
+                cancellation), cancellation);
 
     /// <summary>It is tried no more.</summary>
-    public Task GiveUpAsync(long id, DateTimeOffset at, string trouble, CancellationToken cancellation = default) => database.UseAsync(context =>
+    public Task GiveUpAsync(long id, DateTimeOffset at, string trouble, CancellationToken cancellation = default) => database.WriteAsync(context =>
         context.Outbox.Where(o => (o.Id == id || o.PartOf == id) && o.ReportedAt == null)
-            .ExecuteUpdateAsync(set => set.SetProperty(o => o.GaveUpAt, at).SetProperty(o => o.Trouble, trouble).SetProperty(o => o.TriedAt, (DateTimeOffset?)null), cancellation));
+            .ExecuteUpdateAsync(set => set.SetProperty(o => o.GaveUpAt, at).SetProperty(o => o.Trouble, trouble).SetProperty(o => o.TriedAt, (DateTimeOffset?)null), cancellation), cancellation);
 
     /// <summary>The channel reported that it arrived.</summary>
     public async Task ArrivedAsync(long id, DateTimeOffset at, CancellationToken cancellation = default)
     {
         await HandedOverAsync(id, at, cancellation);
-        await database.UseAsync(context => context.Outbox.Where(o => o.Id == id && o.ReportedAt == null)
-            .ExecuteUpdateAsync(set => set.SetProperty(o => o.ReportedAt, at).SetProperty(o => o.GaveUpAt, (DateTimeOffset?)null), cancellation));
+        await database.WriteAsync(context => context.Outbox.Where(o => o.Id == id && o.ReportedAt == null)
+            .ExecuteUpdateAsync(set => set.SetProperty(o => o.ReportedAt, at).SetProperty(o => o.GaveUpAt, (DateTimeOffset?)null), cancellation), cancellation);
     }
 
     /// <summary>How often it was tried, or null where there is no such reply that has not arrived.</summary>

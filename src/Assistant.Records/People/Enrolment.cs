@@ -33,7 +33,7 @@ public sealed class Enrolment
         (this.database, this.digests, this.time, this.below, this.options) = (database, digests, time, below, options);
 
     /// <summary>A new code for the person; one given before no longer works. One who was locked out is let in again by it.</summary>
-    public Task<IssuedCode> IssueAsync(Person person, CancellationToken cancellation = default) => database.UseAsync(async context =>
+    public Task<IssuedCode> IssueAsync(Person person, CancellationToken cancellation = default) => database.WriteAsync(async context =>
     {
         await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
         await context.HoldAsync("enrolment", cancellation);
@@ -44,10 +44,10 @@ public sealed class Enrolment
         await context.SaveChangesAsync(cancellation);
         await transaction.CommitAsync(cancellation);
         return issued;
-    });
+    }, cancellation);
 
     /// <summary>Takes the code that came from an address. It works once; a number that belonged to another goes over to the new person.</summary>
-    public Task<EnrolmentResult> EnrolAsync(string channel, string address, string code, CancellationToken cancellation = default) => database.UseAsync(async context =>
+    public Task<EnrolmentResult> EnrolAsync(string channel, string address, string code, CancellationToken cancellation = default) => database.WriteAsync(async context =>
     {
         var now = time.GetUtcNow();
         var who = digests.OfAddress(channel, address);
@@ -78,17 +78,17 @@ public sealed class Enrolment
         var isStopped = await context.StoppedAddresses.AnyAsync(s => s.AddressDigest == who, cancellation);
         await transaction.CommitAsync(cancellation);
         return (EnrolmentResult)new Enrolled(person.ToPerson(), isStopped);
-    });
+    }, cancellation);
 
     /// <summary>Binds an address the office vouches for itself: a program's key, an account with the firm's sign-in. No code is needed.</summary>
-    public Task BindAsync(Person person, string channel, string address, CancellationToken cancellation = default) => database.UseAsync(async context =>
+    public Task BindAsync(Person person, string channel, string address, CancellationToken cancellation = default) => database.WriteAsync(async context =>
     {
         await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
         await context.HoldAsync("enrolment", cancellation);
         await BindAsync(context, channel, address.Trim(), person.Id, time.GetUtcNow(), cancellation);
         await transaction.CommitAsync(cancellation);
         return 0;
-    });
+    }, cancellation);
 
     private async Task<DateTimeOffset?> LockedUntilAsync(RecordsContext context, string who, CancellationToken cancellation)
     {

@@ -49,7 +49,7 @@ public sealed class PeopleService
     public Task<bool> HasFirmsAsync(CancellationToken cancellation = default) => log.HasFirmsAsync(cancellation);
 
     /// <summary>The firm of that name; it is set up where there is none.</summary>
-    public Task<Firm> SetUpAsync(string name, CancellationToken cancellation = default) => log.Database.UseAsync(async context =>
+    public Task<Firm> SetUpAsync(string name, CancellationToken cancellation = default) => log.Database.WriteAsync(async context =>
     {
         var called = Named(name);
         if (await context.Firms.FirstOrDefaultAsync(f => f.Name == called, cancellation) is { } known)
@@ -61,7 +61,7 @@ public sealed class PeopleService
         context.Firms.Add(row);
         await context.SaveChangesAsync(cancellation);
         return new Firm(row.Id, row.Name);
-    });
+    }, cancellation);
 
     /// <summary>Adds a person to a firm.</summary>
     /// <exception cref="RecordsException">The name is empty or taken, or there is no such firm.</exception>
@@ -76,13 +76,13 @@ public sealed class PeopleService
         var row = new PersonRow { Id = NewId(), FirmId = firmId, Name = called, NameKey = KeyOf(called), Roles = (int)roles };
         try
         {
-            return await log.Database.UseAsync(async context =>
+            return await log.Database.WriteAsync(async context =>
             {
                 _ = await context.Firms.FindAsync([firmId], cancellation) ?? throw Refused("There is no such firm.");
                 context.People.Add(row);
                 await context.SaveChangesAsync(cancellation);
                 return row.ToPerson();
-            });
+            }, cancellation);
         }
         catch (Exception failure) when (log.Database.IsAlreadyThere(failure.InnerException ?? failure) || log.Database.IsAlreadyThere(failure))
         {
@@ -115,7 +115,7 @@ public sealed class PeopleService
         ArgumentNullException.ThrowIfNull(person);
         await Visits.LeaveAllAsync(person, cancellation);
         var now = time.GetUtcNow();
-        await log.Database.UseAsync(async context =>
+        await log.Database.WriteAsync(async context =>
         {
             await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
             await context.People.Where(p => p.Id == person.Id).ExecuteUpdateAsync(p => p.SetProperty(r => r.RevokedAt, now), cancellation);
@@ -123,7 +123,7 @@ public sealed class PeopleService
             await context.EnrolmentCodes.Where(c => c.PersonId == person.Id).ExecuteDeleteAsync(cancellation);
             await transaction.CommitAsync(cancellation);
             return 0;
-        });
+        }, cancellation);
     }
 
     /// <summary>Erases the person: their phones and name here, and what they said on every visit. The chain still holds.</summary>
@@ -133,14 +133,14 @@ public sealed class PeopleService
     {
         ArgumentNullException.ThrowIfNull(person);
         await RevokeAsync(person, cancellation);
-        await log.Database.UseAsync(async context =>
+        await log.Database.WriteAsync(async context =>
         {
             await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
             await context.ChannelIdentities.Where(i => i.PersonId == person.Id).ExecuteDeleteAsync(cancellation);
             await context.People.Where(p => p.Id == person.Id).ExecuteDeleteAsync(cancellation);
             await transaction.CommitAsync(cancellation);
             return 0;
-        });
+        }, cancellation);
         return await new PersonEraser(log).EraseAsync(person.Name, by, time.GetUtcNow(), cancellation);
     }
 

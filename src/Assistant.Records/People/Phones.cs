@@ -25,15 +25,15 @@ public sealed class Phones
 
     /// <summary>A lost phone: the address speaks for nobody until it is enrolled again.</summary>
     /// <returns>False where it spoke for nobody before.</returns>
-    public Task<bool> RevokeAsync(string channel, string address, CancellationToken cancellation = default) => database.UseAsync(async context =>
+    public Task<bool> RevokeAsync(string channel, string address, CancellationToken cancellation = default) => database.WriteAsync(async context =>
     {
         var (trimmed, now) = (address.Trim(), time.GetUtcNow());
         return await context.ChannelIdentities.Where(i => i.Channel == channel && i.Address == trimmed && i.RevokedAt == null)
             .ExecuteUpdateAsync(i => i.SetProperty(r => r.RevokedAt, now), cancellation) > 0;
-    });
+    }, cancellation);
 
     /// <summary>STOP: nothing more is sent to the address, whoever has it, until START.</summary>
-    public Task StopAsync(string channel, string address, CancellationToken cancellation = default) => database.UseAsync(async context =>
+    public Task StopAsync(string channel, string address, CancellationToken cancellation = default) => database.WriteAsync(async context =>
     {
         var digest = digests.OfAddress(channel, address);
         await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
@@ -43,14 +43,14 @@ public sealed class Phones
         await context.SaveChangesAsync(cancellation);
         await transaction.CommitAsync(cancellation);
         return 0;
-    });
+    }, cancellation);
 
     /// <summary>START: the address may be written to again.</summary>
-    public Task StartAsync(string channel, string address, CancellationToken cancellation = default) => database.UseAsync(async context =>
+    public Task StartAsync(string channel, string address, CancellationToken cancellation = default) => database.WriteAsync(async context =>
     {
         var digest = digests.OfAddress(channel, address);
         return await context.StoppedAddresses.Where(s => s.AddressDigest == digest).ExecuteDeleteAsync(cancellation);
-    });
+    }, cancellation);
 
     public Task<bool> IsStoppedAsync(string channel, string address, CancellationToken cancellation = default) => database.UseAsync(context =>
     {

@@ -44,7 +44,7 @@ public sealed class VisitPeople
 
     /// <summary>The code of an open visit, drawn when it is first asked for. The visit then belongs to that firm, if one is named.</summary>
     /// <exception cref="RecordsException">The visit is another firm's.</exception>
-    public Task<string> CodeOfAsync(string visitId, string? firmId, CancellationToken cancellation = default) => log.Database.UseAsync(async context =>
+    public Task<string> CodeOfAsync(string visitId, string? firmId, CancellationToken cancellation = default) => log.Database.WriteAsync(async context =>
     {
         await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
 
@@ -69,7 +69,7 @@ public sealed class VisitPeople
 
         await transaction.CommitAsync(cancellation);
         return access.Code;
-    });
+    }, cancellation);
 
     /// <summary>Joins the open visit of that code from a conversation of a channel.</summary>
     /// <param name="role">One of the person's roles, or null: on site where nobody is yet and they may be, else helping, else office.</param>
@@ -164,7 +164,7 @@ public sealed class VisitPeople
         throw new RecordsException(RecordsFault.Contended, "Others wrote to this visit at the same time again and again. Nothing was stored; say it again.");
     }
 
-    private Task<int> TurnAsync(string channel, string conversation, string visitId, CancellationToken cancellation) => log.Database.UseAsync(async context =>
+    private Task<int> TurnAsync(string channel, string conversation, string visitId, CancellationToken cancellation) => log.Database.WriteAsync(async context =>
     {
         if (await context.Conversations.FindAsync([channel, conversation], cancellation) is { } known)
         {
@@ -178,5 +178,5 @@ public sealed class VisitPeople
         var told = await context.Visits.Where(v => v.Id == visitId).Select(v => v.Version).FirstOrDefaultAsync(cancellation);
         await RoomBinding.BindAsync(context, channel, conversation, visitId, told);
         return await context.SaveChangesAsync(cancellation);
-    });
+    }, cancellation);
 }

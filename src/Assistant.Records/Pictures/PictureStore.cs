@@ -17,7 +17,7 @@ public sealed class PictureStore(IRecordsDatabase database) : IDisposable
         var picture = await EncodeAsync(file, cancellation);
         try
         {
-            await database.UseAsync(async context =>
+            await database.WriteAsync(async context =>
             {
                 if (!await context.Pictures.AnyAsync(p => p.Id == picture.Id, cancellation))
                 {
@@ -26,7 +26,7 @@ public sealed class PictureStore(IRecordsDatabase database) : IDisposable
                 }
 
                 return picture;
-            });
+            }, cancellation);
         }
         catch (RecordsException there) when (there.InnerException is { } cause && database.IsAlreadyThere(cause))
         {

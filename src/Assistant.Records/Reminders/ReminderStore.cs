@@ -21,19 +21,19 @@ public sealed class ReminderStore(IRecordsDatabase database)
     /// <summary>Marks a reminder as given.</summary>
     /// <param name="asking">The asking it was given to, or null: see <see cref="GivenAsync"/>.</param>
     /// <returns>False where another had given it already.</returns>
-    public Task<bool> MarkDoneAsync(string visitId, int eventNumber, DateTimeOffset at, string? asking = null, CancellationToken cancellation = default) => database.UseAsync(async context =>
+    public Task<bool> MarkDoneAsync(string visitId, int eventNumber, DateTimeOffset at, string? asking = null, CancellationToken cancellation = default) => database.WriteAsync(async context =>
         await context.Reminders
             .Where(r => r.VisitId == visitId && r.EventNumber == eventNumber && r.DoneAt == null)
-            .ExecuteUpdateAsync(set => set.SetProperty(r => r.DoneAt, at).SetProperty(r => r.GivenTo, asking), cancellation) == 1);
+            .ExecuteUpdateAsync(set => set.SetProperty(r => r.DoneAt, at).SetProperty(r => r.GivenTo, asking), cancellation) == 1, cancellation);
 
     /// <summary>The question was asked: the reminder waits for the time at which the contact is alerted.</summary>
     /// <returns>False where another had asked it already.</returns>
     public Task<bool> MarkAskedAsync(string visitId, CheckInExpected expected, string? asking = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(expected);
-        return database.UseAsync(async context => await context.Reminders
+        return database.WriteAsync(async context => await context.Reminders
             .Where(r => r.VisitId == visitId && r.EventNumber == expected.Number && r.DoneAt == null && r.Due == expected.Ask)
-            .ExecuteUpdateAsync(set => set.SetProperty(r => r.Due, expected.Alert).SetProperty(r => r.GivenTo, asking), cancellation) == 1);
+            .ExecuteUpdateAsync(set => set.SetProperty(r => r.Due, expected.Alert).SetProperty(r => r.GivenTo, asking), cancellation) == 1, cancellation);
     }
 
     private Task<ImmutableArray<DueReminder>> ReadAsync(Func<IQueryable<ReminderRow>, IQueryable<ReminderRow>> which, CancellationToken cancellation) => database.UseAsync(async context =>

@@ -21,13 +21,13 @@ public sealed class HeldRoom : IAsyncDisposable
     public Room Room { get; }
 
     /// <summary>The summary stands in that post and says what has that digest.</summary>
-    public Task SummedUpAsync(string postId, string digest, CancellationToken cancellation = default) => database.ExplainAsync(async () =>
+    public Task SummedUpAsync(string postId, string digest, CancellationToken cancellation = default) => database.InTurnAsync(() => database.ExplainAsync(async () =>
     {
         (row.SummaryId, row.SummaryDigest) = (postId, digest);
         await context.SaveChangesAsync(cancellation);
         await (hold?.CommitAsync(cancellation) ?? Task.CompletedTask);
         return 0;
-    });
+    }), cancellation);
 
     public ValueTask DisposeAsync() => context.DisposeAsync();
 

@@ -23,7 +23,7 @@ public sealed class RoomListening(IRecordsDatabase database, string channel)
         }
     }
 
-    private Task<int> UpdateAsync(string conversation, RoomPlace place, CancellationToken cancellation) => database.UseAsync(context =>
+    private Task<int> UpdateAsync(string conversation, RoomPlace place, CancellationToken cancellation) => database.WriteAsync(context =>
         context.Rooms.Where(r => r.Channel == channel && r.Conversation == conversation).ExecuteUpdateAsync(
-            set => set.SetProperty(r => r.ListenedFrom, place.From).SetProperty(r => r.ListenedTo, place.To).SetProperty(r => r.Heard, place.Heard), cancellation));
+            set => set.SetProperty(r => r.ListenedFrom, place.From).SetProperty(r => r.ListenedTo, place.To).SetProperty(r => r.Heard, place.Heard), cancellation), cancellation);
 }

@@ -22,7 +22,7 @@ public sealed class RoomStore(IRecordsDatabase database)
         {
             try
             {
-                await database.UseAsync(context => SaveAsync(context, room, cancellation));
+                await database.WriteAsync(context => SaveAsync(context, room, cancellation), cancellation);
                 return;
             }
             catch (RecordsException there) when (isFirst && there.InnerException is { } cause && database.IsAlreadyThere(cause))
@@ -53,7 +53,7 @@ public sealed class RoomStore(IRecordsDatabase database)
     /// <param name="room">The room as it was read: where another told it meanwhile nothing is stored.</param>
     /// <param name="post">What it is told, or null where nothing of it is news there.</param>
     /// <returns>False where another told it meanwhile.</returns>
-    public Task<bool> ToldAsync(Room room, int version, Reply? post, DateTimeOffset now, CancellationToken cancellation = default) => database.UseAsync(async context =>
+    public Task<bool> ToldAsync(Room room, int version, Reply? post, DateTimeOffset now, CancellationToken cancellation = default) => database.WriteAsync(async context =>
     {
         await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
         var isOurs = await context.Rooms
@@ -76,15 +76,15 @@ public sealed class RoomStore(IRecordsDatabase database)
 
         await transaction.CommitAsync(cancellation);
         return isOurs;
-    });
+    }, cancellation);
 
     /// <summary>The room hears verdicts alone from now on, or everything again.</summary>
-    public Task WatchAsync(Room room, bool isWatching, CancellationToken cancellation = default) => database.UseAsync(context =>
+    public Task WatchAsync(Room room, bool isWatching, CancellationToken cancellation = default) => database.WriteAsync(context =>
         context.Rooms.Where(r => r.Channel == room.Channel && r.Conversation == room.Conversation && r.VisitId == room.VisitId)
-            .ExecuteUpdateAsync(set => set.SetProperty(r => r.IsWatching, isWatching), cancellation));
+            .ExecuteUpdateAsync(set => set.SetProperty(r => r.IsWatching, isWatching), cancellation), cancellation);
 
     /// <summary>The room is gone, or the program is no longer in it: it is on no visit, and what waits for it is given up.</summary>
-    public Task ForgetAsync(string channel, string conversation, DateTimeOffset at, string trouble, CancellationToken cancellation = default) => database.UseAsync(async context =>
+    public Task ForgetAsync(string channel, string conversation, DateTimeOffset at, string trouble, CancellationToken cancellation = default) => database.WriteAsync(async context =>
     {
         await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
         await context.Rooms.Where(r => r.Channel == channel && r.Conversation == conversation).ExecuteDeleteAsync(cancellation);
@@ -93,7 +93,7 @@ public sealed class RoomStore(IRecordsDatabase database)
             .ExecuteUpdateAsync(set => set.SetProperty(o => o.GaveUpAt, at).SetProperty(o => o.Trouble, trouble).SetProperty(o => o.TriedAt, (DateTimeOffset?)null), cancellation);
         await transaction.CommitAsync(cancellation);
         return 0;
-    });
+    }, cancellation);
 
     internal const string NewsId = "news";
 

@@ -10,6 +10,11 @@ internal static class DatabaseAccess
         return await database.ExplainAsync(() => work(context));
     }
 
+    /// <summary>Work that writes, on a context of its own. It must not wait for other work that writes, such as an append to the log.</summary>
+    /// <exception cref="RecordsException">The database failed; the message says how.</exception>
+    public static Task<TResult> WriteAsync<TResult>(this IRecordsDatabase database, Func<RecordsContext, Task<TResult>> work, CancellationToken cancellation) =>
+        database.InTurnAsync(() => database.UseAsync(work), cancellation);
+
     /// <summary>Work on what is at hand, with failures in words for people.</summary>
     /// <exception cref="RecordsException">The database failed; the message says how.</exception>
     public static async Task<TResult> ExplainAsync<TResult>(this IRecordsDatabase database, Func<Task<TResult>> work)

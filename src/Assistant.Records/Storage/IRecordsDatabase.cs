@@ -26,6 +26,9 @@ public interface IRecordsDatabase
     /// <summary>True where another wrote first: nothing was stored, and read again and tried again it may be.</summary>
     bool IsLostRace(Exception failure);
 
+    /// <summary>Runs what writes, after all that began to write before it where the database lets only one write at a time.</summary>
+    internal Task<TResult> InTurnAsync<TResult>(Func<Task<TResult>> write, CancellationToken cancellation);
+
     /// <summary>Tells of the visits that other programs on these records wrote to, until it is cancelled; ends at once where the database tells nothing.</summary>
     Task ListenAsync(Action<VisitGrew> told, CancellationToken cancellation);
 

@@ -58,6 +58,8 @@ public sealed class PostgresRecords : IRecordsDatabase
 
     ITurnLookups IRecordsDatabase.NewTurnLookups() => new CompiledLookups(this);
 
+    Task<TResult> IRecordsDatabase.InTurnAsync<TResult>(Func<Task<TResult>> write, CancellationToken cancellation) => write();
+
     public async Task OpenAsync(CancellationToken cancellation = default)
     {
         try

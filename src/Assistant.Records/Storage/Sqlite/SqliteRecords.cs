@@ -18,6 +18,8 @@ public sealed class SqliteRecords(string path, bool readOnly = false, params IIn
         .AddInterceptors([new SqlitePragmas(), .. interceptors])
         .Options);
 
+    private readonly WriteTurns turns = new();
+
     public string Path { get; } = path;
 
     public int WorkersAtOnce => 1;
@@ -25,6 +27,8 @@ public sealed class SqliteRecords(string path, bool readOnly = false, params IIn
     public RecordsContext NewContext() => contexts.CreateDbContext();
 
     ITurnLookups IRecordsDatabase.NewTurnLookups() => new KeptLookups(this, ConnectionString(Path, readOnly).ToString());
+
+    Task<TResult> IRecordsDatabase.InTurnAsync<TResult>(Func<Task<TResult>> write, CancellationToken cancellation) => turns.RunAsync(write, cancellation);
 
     public async Task OpenAsync(CancellationToken cancellation = default)
     {
