@@ -56,13 +56,21 @@ internal static class EventChain
 
     private static byte[] Hash(params ReadOnlySpan<byte[]> parts)
     {
-        using var sha = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        var length = 0;
         foreach (var part in parts)
         {
-            sha.AppendData(Number(part.Length));
-            sha.AppendData(part);
+            length += 4 + part.Length;
         }
 
-        return sha.GetHashAndReset();
+        var all = new byte[length];
+        var rest = all.AsSpan();
+        foreach (var part in parts)
+        {
+            BinaryPrimitives.WriteInt32BigEndian(rest, part.Length);
+            part.CopyTo(rest[4..]);
+            rest = rest[(4 + part.Length)..];
+        }
+
+        return SHA256.HashData(all);
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Linq.Expressions;
 using System.Text.Json;
 using Assistant.Dialogue.Cylinders;
 using Assistant.Dialogue.Visits;
@@ -18,20 +17,25 @@ public sealed class CylinderBookReader(IRecordsDatabase database)
 
     private static readonly TimeSpan Recent = TimeSpan.FromDays(90);
 
-    /// <param name="until">Uses after this moment are left out; null takes all.</param>
-    public Task<ImmutableArray<RecordedUse>> UsesAsync(DateTimeOffset? until = null, CancellationToken cancellation = default) => UsesAsync(_ => true, until, cancellation);
-
-    private async Task<ImmutableArray<RecordedUse>> UsesAsync(Expression<Func<VisitRow, bool>> ofVisits, DateTimeOffset? until, CancellationToken cancellation)
-    {
-        var rows = await database.UseAsync(context => (
+    // Asked at every opening: made once for these records, and not looked up by its shape each time.
+    private readonly Func<RecordsContext, DateTimeOffset?, DateTimeOffset?, IAsyncEnumerable<UseRow>> ofVisitsOpened = EF.CompileAsyncQuery(
+        (RecordsContext context, DateTimeOffset? since, DateTimeOffset? until) =>
             from happened in context.Events.AsNoTracking()
             where happened.Kind == EventJson.CylinderUsedKind || happened.Kind == EventJson.EventWithdrawnKind
-            join visit in context.Visits.AsNoTracking().Where(ofVisits) on happened.VisitId equals visit.Id
+            join visit in context.Visits.AsNoTracking() on happened.VisitId equals visit.Id
+            where (since == null || visit.OpenedAt >= since) && (until == null || visit.OpenedAt <= until)
             orderby happened.VisitId, happened.Number
-            select new { happened, visit.AssetId }).ToListAsync(cancellation));
+            select new UseRow(happened, visit.AssetId));
+
+    /// <param name="until">Uses after this moment are left out; null takes all.</param>
+    public Task<ImmutableArray<RecordedUse>> UsesAsync(DateTimeOffset? until = null, CancellationToken cancellation = default) => UsesAsync(null, null, until, cancellation);
+
+    private async Task<ImmutableArray<RecordedUse>> UsesAsync(DateTimeOffset? openedSince, DateTimeOffset? openedUntil, DateTimeOffset? until, CancellationToken cancellation)
+    {
+        var rows = await database.UseAsync(context => ofVisitsOpened(context, openedSince, openedUntil).ToListAsync(cancellation).AsTask());
         try
         {
-            var events = rows.ConvertAll(r => (r.happened.VisitId, r.AssetId, Event: EventJson.Read(r.happened.Kind, r.happened.Body, r.happened.Personal, r.happened.Number)));
+            var events = rows.ConvertAll(r => (r.Happened.VisitId, r.AssetId, Event: EventJson.Read(r.Happened.Kind, r.Happened.Body, r.Happened.Personal, r.Happened.Number)));
             var withdrawn = events.Where(e => e.Event is EventWithdrawn).Select(e => (e.VisitId, ((EventWithdrawn)e.Event).Withdrawn)).ToHashSet();
             return
             [
@@ -50,8 +54,7 @@ public sealed class CylinderBookReader(IRecordsDatabase database)
     /// <summary>The cylinders used last, as they were left; what lies more than a quarter of a year back is told anew.</summary>
     public async Task<ImmutableArray<KnownCylinder>> LastUsedAsync(DateTimeOffset at, CancellationToken cancellation = default)
     {
-        var since = at - Recent;
-        var uses = await UsesAsync(v => v.OpenedAt >= since && v.OpenedAt <= at, at, cancellation);
+        var uses = await UsesAsync(at - Recent, at, at, cancellation);
         var book = CylinderBook.Of(uses);
         var balances = book.Ledger.Balances();
         return
@@ -68,4 +71,6 @@ public sealed class CylinderBookReader(IRecordsDatabase database)
     /// <summary>The book of those uses.</summary>
     public async Task<CylinderBook> ReadAsync(DateTimeOffset? until = null, CancellationToken cancellation = default) =>
         CylinderBook.Of(await UsesAsync(until, cancellation));
+
+    private sealed record UseRow(EventRow Happened, string? AssetId);
 }

@@ -8,13 +8,13 @@ namespace Assistant.Records.Storage.Sqlite;
 
 /// <summary>
 /// Sets every connection so that a commit is on the disk when it returns (write-ahead log, synchronous FULL), readers do not
-/// hold up the writer, and erased content is overwritten. What was committed is copied into the tables every 16 MB, not every 4: all
-/// wait for it.
+/// hold up the writer, and erased content is overwritten. The write-ahead log is copied into the tables in a commit only when
+/// it has 64 MB: <see cref="Checkpoints"/> does it before.
 /// </summary>
 internal sealed class SqlitePragmas : DbConnectionInterceptor
 {
     private const string Pragmas =
-        "PRAGMA busy_timeout = 5000; PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA secure_delete = ON; PRAGMA wal_autocheckpoint = 4000;";
+        "PRAGMA busy_timeout = 5000; PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA secure_delete = ON; PRAGMA wal_autocheckpoint = 16000;";
 
     // What was set stays with SQLite's own connection, which is kept and opened again many times a turn.
     private readonly ConditionalWeakTable<sqlite3, object> set = [];

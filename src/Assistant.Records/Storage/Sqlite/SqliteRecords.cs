@@ -19,6 +19,7 @@ public sealed class SqliteRecords(string path, bool readOnly = false, params IIn
         .Options);
 
     private readonly WriteTurns turns = new();
+    private readonly Checkpoints checkpoints = new(ConnectionString(path, readOnly).ToString());
 
     public string Path { get; } = path;
 
@@ -28,7 +29,12 @@ public sealed class SqliteRecords(string path, bool readOnly = false, params IIn
 
     ITurnLookups IRecordsDatabase.NewTurnLookups() => new KeptLookups(this, ConnectionString(Path, readOnly).ToString());
 
-    Task<TResult> IRecordsDatabase.InTurnAsync<TResult>(Func<Task<TResult>> write, CancellationToken cancellation) => turns.RunAsync(write, cancellation);
+    async Task<TResult> IRecordsDatabase.InTurnAsync<TResult>(Func<Task<TResult>> write, CancellationToken cancellation)
+    {
+        var result = await turns.RunAsync(write, cancellation);
+        checkpoints.Committed();
+        return result;
+    }
 
     public async Task OpenAsync(CancellationToken cancellation = default)
     {
