@@ -9,6 +9,9 @@ internal static class Ranking
     /// <summary>One error, squared: a difference that instruments alone may make.</summary>
     private const double OneError = 1;
 
+    /// <summary>Three quarters of an error, squared: by this a fault that shows nothing out of the usual has to fit better than a sound plant to stand before it.</summary>
+    private const double ThreeQuartersOfAnError = 0.5625;
+
     public static ReadOnlySpan<Weighing> Of(SymptomTable table)
     {
         var weighings = new Weighing[FaultRules.All.Length];
@@ -54,7 +57,7 @@ internal static class Ranking
         table[Symptom.Calling] is { IsKnown: true, Value: Words.No } && table.Knows(Symptom.BoxOverSetpoint)
         && (table.Knows(Symptom.ThermometerGap) || table.Knows(Symptom.ProductOverBox));
 
-    // A fault none of whose signs lies outside what a sound plant shows does not stand before the sound plant, unless it fits better by more than an error.
+    // A fault none of whose signs lies outside what a sound plant shows does not stand before the sound plant, unless it fits better by three quarters of an error.
     private static void PutSoundFirst(Span<Weighing> sorted)
     {
         var sound = 0;
@@ -68,7 +71,7 @@ internal static class Ranking
             return;
         }
 
-        for (; sound > 0 && !sorted[sound - 1].IsOtherThanSound && sorted[sound].Misfit - sorted[sound - 1].Misfit < OneError; sound--)
+        for (; sound > 0 && !sorted[sound - 1].IsOtherThanSound && sorted[sound].Misfit - sorted[sound - 1].Misfit < ThreeQuartersOfAnError; sound--)
         {
             (sorted[sound - 1], sorted[sound]) = (sorted[sound], sorted[sound - 1]);
         }

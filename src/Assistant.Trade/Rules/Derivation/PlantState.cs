@@ -28,7 +28,7 @@ internal sealed class PlantState
         Ambient = Temperature(FactCatalogue.AmbientTemperature);
         Rests = facts.Is(FactCatalogue.Compressor, "off");
         DesignSplit = facts.Difference(FactCatalogue.DesignCondenserSplit)?.Kelvins ?? (IsFreezer ? TradeValues.FreezerSplit : TradeValues.CoolerSplit).Kelvins;
-        DesignTd = facts.Difference(FactCatalogue.DesignEvaporatorTd)?.Kelvins ?? TradeValues.EvaporatorTd.Kelvins;
+        DesignTd = facts.Difference(FactCatalogue.DesignEvaporatorTd)?.Kelvins ?? (IsFreezer ? TradeValues.FreezerTd : TradeValues.CoolerTd).Kelvins;
         Setting = HeadSetting();
     }
 

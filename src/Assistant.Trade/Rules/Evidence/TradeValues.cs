@@ -15,8 +15,11 @@ internal static class TradeValues
     /// <summary>Superheat at the bulb of a freezer, middle of 6 to 8 degF: common practice.</summary>
     public static TemperatureDifference FreezerSuperheat { get; } = new(7 / 1.8);
 
-    /// <summary>Evaporator TD of a walk-in, 10 degF of 8 to 12: ASHRAE Handbook-Refrigeration, from memory.</summary>
-    public static TemperatureDifference EvaporatorTd { get; } = new(10 / 1.8);
+    /// <summary>Evaporator TD of a walk-in freezer, 10 degF of 8 to 12: ASHRAE Handbook-Refrigeration, from memory.</summary>
+    public static TemperatureDifference FreezerTd { get; } = new(10 / 1.8);
+
+    /// <summary>And of a cooler: 8 to 12 degF where what is stored must not dry, up to 16 where it is packed; the middle, 12. Common practice.</summary>
+    public static TemperatureDifference CoolerTd { get; } = new(12 / 1.8);
 
     /// <summary>What a TD unknown from the record may differ by from the default.</summary>
     public static Share EvaporatorTdSpread { get; } = new(0.25);
@@ -62,8 +65,8 @@ internal static class TradeValues
     /// <summary>Warmest a cooler may let its product become, 41 degF / 5 degC: FDA Food Code 3-501.16.</summary>
     public static CelsiusTemperature WarmestCooler { get; } = new(5);
 
-    /// <summary>Warmest a freezer's box should become before the control calls, 5 degF: common practice.</summary>
-    public static CelsiusTemperature WarmestFreezer { get; } = new(-15);
+    /// <summary>Warmest a freezer's box becomes before the control calls, 3 degF: a setting of 0 degF and the usual differential. Common practice.</summary>
+    public static CelsiusTemperature WarmestFreezer { get; } = new(-29 / 1.8);
 
     /// <summary>Widest usual control differential, 6 degF: common practice.</summary>
     public static TemperatureDifference WidestDifferential { get; } = new(6 / 1.8);

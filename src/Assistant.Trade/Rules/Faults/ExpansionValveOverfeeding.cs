@@ -15,7 +15,7 @@ internal static class ExpansionValveOverfeeding
         [CautionCode.LiquidToSuction, CautionCode.LiquidRefrigerant],
         [FactCatalogue.SuctionLineTemperatureAtBulb, FactCatalogue.SuctionPressureAtEvaporator, FactCatalogue.SuctionLineTemperatureAtCompressor],
         AtMost(SuperheatExcess, SuperheatLimits.Overfed, SuperheatLimits.OverfedScatter).Proving(),
-        AtMost(CompressorSuperheat, SuperheatLimits.WetAtCompressor, SuperheatLimits.SuctionLineScatter),
+        AtMost(CompressorSuperheat, SuperheatLimits.LittleAtCompressor, SuperheatLimits.SuctionLineScatter),
         Between(TdShare, CoilLimits.OverfedTdLow, CoilLimits.SoundTdHigh, CoilLimits.TdScatter),
         AtMost(BoxOverSetpoint, RoomLimits.StillPulling, RoomLimits.RoomScatter).Neutral(),
         AtLeast(CompressorEfficiency, CompressorLimits.SoundWorkLow, CompressorLimits.WorkScatter));

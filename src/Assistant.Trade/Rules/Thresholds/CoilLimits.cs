@@ -6,9 +6,9 @@ namespace Assistant.Trade.Rules.Thresholds;
 /// </summary>
 internal static class CoilLimits
 {
-    /// <summary>A sound coil: 0.85 to 1.3 of what is expected.</summary>
-    public static Share SoundTdLow { get; } = new(0.85);
-    public static Share SoundTdHigh { get; } = new(1.3);
+    /// <summary>A sound coil: 0.8 to 1.2 of what is expected.</summary>
+    public static Share SoundTdLow { get; } = new(0.8);
+    public static Share SoundTdHigh { get; } = new(1.2);
 
     /// <summary>How far coils differ from their plate: a tenth.</summary>
     public static Share TdScatter { get; } = new(0.1);
@@ -28,8 +28,8 @@ internal static class CoilLimits
     /// <summary>With the head down in the cold, hardly less than usual.</summary>
     public static Share LowHeadTd { get; } = new(0.9);
 
-    /// <summary>A third more with little air.</summary>
-    public static Share LittleAirTd { get; } = new(1.35);
+    /// <summary>A quarter more with little air.</summary>
+    public static Share LittleAirTd { get; } = new(1.25);
 
     /// <summary>Half as much again behind ice.</summary>
     public static Share IcedTd { get; } = new(1.5);
@@ -55,8 +55,8 @@ internal static class CoilLimits
     /// <summary>How far coils differ in that: 0.06.</summary>
     public static Share AirScatter { get; } = new(0.06);
 
-    /// <summary>Little air is cooled well: at least 0.48 of the TD.</summary>
-    public static Share LittleAirFall { get; } = new(0.48);
+    /// <summary>Little air is cooled well: at least 0.53 of the TD.</summary>
+    public static Share LittleAirFall { get; } = new(0.53);
 
     /// <summary>What air passes ice is cooled by at least 0.3 of it.</summary>
     public static Share IcedAirFall { get; } = new(0.3);

@@ -21,8 +21,8 @@ internal static class HeadLimits
     /// <summary>Well over: a condenser that cannot give off its heat, or a control that holds it up, 4.5 degF.</summary>
     public static TemperatureDifference WellOver { get; } = new(2.5);
 
-    /// <summary>Over: a condenser that liquid or gas takes room from, 2.7 degF; its subcooling speaks as well.</summary>
-    public static TemperatureDifference Over { get; } = new(1.5);
+    /// <summary>Over: a condenser that liquid or gas takes room from, 1.8 degF; its subcooling speaks as well.</summary>
+    public static TemperatureDifference Over { get; } = new(1);
 
     /// <summary>Not over by more than instruments and design leave open, 3.6 degF.</summary>
     public static TemperatureDifference NotOver { get; } = new(2);
@@ -40,8 +40,8 @@ internal static class HeadLimits
     public static TemperatureDifference LoadedLow { get; } = new(-3);
     public static TemperatureDifference LoadedHigh { get; } = new(4);
 
-    /// <summary>Split to what design and duty ask for: a sound condenser shows at least 0.72 of it.</summary>
-    public static Share SoundSplit { get; } = new(0.72);
+    /// <summary>Split to what design and duty ask for: a sound condenser shows at least 0.8 of it.</summary>
+    public static Share SoundSplit { get; } = new(0.8);
 
     /// <summary>A slack compressor has little to reject: at most 0.85 of it.</summary>
     public static Share SlackSplit { get; } = new(0.85);
@@ -49,8 +49,8 @@ internal static class HeadLimits
     /// <summary>How far condensers differ in that: 0.08.</summary>
     public static Share SplitScatter { get; } = new(0.08);
 
-    /// <summary>A control that works holds the head no more than 5.4 degF under its setting (its droop).</summary>
-    public static TemperatureDifference Droop { get; } = new(-3);
+    /// <summary>A control that works holds the head no more than 4.5 degF under its setting (its droop).</summary>
+    public static TemperatureDifference Droop { get; } = new(-2.5);
 
     /// <summary>A head this far under the setting is not held: 4.5 degF.</summary>
     public static TemperatureDifference NotHeld { get; } = new(-2.5);

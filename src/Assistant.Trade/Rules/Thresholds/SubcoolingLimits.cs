@@ -39,6 +39,6 @@ internal static class SubcoolingLimits
     /// <summary>Apparent subcooling under a foreign gas, whose pressure is read as temperature: at least 7 degF.</summary>
     public static TemperatureDifference UnderGas { get; } = new(4);
 
-    /// <summary>Liquid standing in the condenser: at least 10 degF.</summary>
-    public static TemperatureDifference Standing { get; } = new(5.5);
+    /// <summary>Liquid standing in the condenser: at least 9 degF, over what a sound one shows.</summary>
+    public static TemperatureDifference Standing { get; } = new(5);
 }

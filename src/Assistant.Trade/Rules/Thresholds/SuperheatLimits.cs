@@ -59,6 +59,9 @@ internal static class SuperheatLimits
     /// leaves room for a short insulated line. Common practice.</summary>
     public static TemperatureDifference WetAtCompressor { get; } = new(7);
 
+    /// <summary>Behind an overfed coil the vapour comes with less than the 20 degF asked for at the compressor: common practice.</summary>
+    public static TemperatureDifference LittleAtCompressor { get; } = new(20 / 1.8);
+
     /// <summary>Suction lines differ in length and insulation: 2.7 degF, common practice.</summary>
     public static TemperatureDifference SuctionLineScatter { get; } = new(1.5);
 }

@@ -21,8 +21,8 @@ internal static class Weights
     /// <summary>A fan of the coil that stands.</summary>
     public static Weight CoilFans { get; } = new(10);
 
-    /// <summary>All fans turning speak little against a want of air: filters, guards and blades are dirty too.</summary>
-    public static Weight CoilFansTurn { get; } = new(1.5);
+    /// <summary>All fans turning hardly speak against a want of air: guards and blades are dirty as often.</summary>
+    public static Weight CoilFansTurn { get; } = new(0.25);
 
     /// <summary>Whether the compressor runs.</summary>
     public static Weight CompressorSeen { get; } = new(14);

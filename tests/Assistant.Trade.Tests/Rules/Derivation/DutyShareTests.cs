@@ -78,9 +78,9 @@ public class DutyShareTests
         Assert.Equal((2, 2), (duty.Evaporator, duty.Condenser), new Near(0.001));
     }
 
-    // 0 degC in a cooler's room of 2, -20 in a freezer's, where no setpoint is known; the TD 5.56 K, the line 1.11.
+    // 0 degC in a cooler's room of 2, -20 in a freezer's, where no setpoint is known; the TD 6.67 K and 5.56, the line 1.11.
     [Theory]
-    [InlineData("application cooler;saturated_suction_temperature -4.667 degC;saturated_condensing_temperature 48.889 degC")]
+    [InlineData("application cooler;saturated_suction_temperature -5.778 degC;saturated_condensing_temperature 48.889 degC")]
     [InlineData("application freezer;saturated_suction_temperature -26.667 degC;saturated_condensing_temperature 45 degC")]
     public void Without_a_setpoint_the_usual_room_is_taken(string plant) =>
         Assert.Equal(1, DutyShare.Of(State("refrigerant R134a;compressor running;" + plant)).Evaporator, 0.005);

@@ -69,7 +69,7 @@ public class LowSideReadingTests
     public void A_td_of_the_plate_leaves_the_instruments_in_doubt_and_the_default_a_quarter_more()
     {
         var plate = Of(Cooler + "setpoint 8 degC;design_evaporator_td 8 K;box_temperature 12 degC;suction_pressure_at_evaporator 1.92 bar", Symptom.TdShare);
-        var usual = Of(Cooler + "setpoint 5.556 degC;box_temperature 8.334 degC;suction_pressure_at_evaporator 1.92 bar", Symptom.TdShare);
+        var usual = Of(Cooler + "setpoint 6.667 degC;box_temperature 10 degC;suction_pressure_at_evaporator 1.92 bar", Symptom.TdShare);
 
         Assert.Equal(0.107, plate.Error, 0.01);
         Assert.Equal(1.5, usual.Value, 0.03);

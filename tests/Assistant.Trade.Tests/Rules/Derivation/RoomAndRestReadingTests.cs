@@ -23,14 +23,14 @@ public class RoomAndRestReadingTests
         Assert.Equal(error, Of(facts, symptom).Error, 0.01);
     }
 
-    // 5 degC is the cooler's limit (FDA Food Code 3-501.16), -15 the freezer's and 3.33 K the widest differential (common practice).
+    // 5 degC is the cooler's limit (FDA Food Code 3-501.16), -16.1 (3 degF, a setting of 0 degF and a differential of 3) the freezer's and 3.33 K the widest differential (common practice).
     [Theory]
     [InlineData("application cooler;setpoint 6 degC;differential 2 K", 3)]
     [InlineData("application cooler;setpoint 6 degC", 2.67)]
     [InlineData("application cooler;setpoint 0 degC;differential 5 K", 1.67)]
     [InlineData("application cooler;setpoint 1 degC;differential 2 K", -1.33)]
     [InlineData("application cooler;setpoint 1 degC", -2.33)]
-    [InlineData("application freezer;setpoint -14 degC;differential 2 K", 3)]
+    [InlineData("application freezer;setpoint -14 degC;differential 2 K", 4.11)]
     public void A_setting_is_wrong_by_how_warm_it_lets_the_room_become_or_by_its_width(string facts, double kelvins) => Assert.Equal(kelvins, Of(facts, Symptom.SettingExcess).Value, 0.01);
 
     [Theory]
