@@ -61,6 +61,43 @@ public class RankingTests
     [Fact]
     public void A_room_said_not_to_be_on_its_way_does_not() => Assert.NotEqual(FaultCode.NoFault, FirstOf([.. Held(8, 0.3), (nameof(Symptom.PullingDown), 1, 0)]));
 
+    // A dirty look of the condenser speaks against both alike.
+    [Fact]
+    public void A_finding_that_speaks_against_both_changes_nothing_between_them() =>
+        Assert.Equal(FaultCode.NoFault, FirstOf([.. Held(0.3, 0.3), (nameof(Symptom.CondenserObstruction), 1, 0)]));
+
+    // A defrost contradicts both, and a contradicted sound plant is not put first.
+    [Fact]
+    public void A_sound_plant_that_is_contradicted_is_not_put_first() =>
+        Assert.Equal(FaultCode.ExpansionValveOverfeeding, FirstOf([.. Held(0.3, 0.3), (nameof(Symptom.Defrost), 0, 0)]));
+
+    // 2.65 K under the usual, with 6.5 K at the compressor, is 0.52 of squared error out for a sound plant, 2.7 K is 0.62: three quarters of an error, 0.56, lies between.
+    [Theory]
+    [InlineData(-2.65, FaultCode.NoFault)]
+    [InlineData(-2.7, FaultCode.ExpansionValveOverfeeding)]
+    public void A_fault_without_a_sign_out_of_the_usual_needs_three_quarters_of_an_error_to_stand_before_a_sound_plant(double superheat, FaultCode first) =>
+        Assert.Equal(first, FirstOf([.. Held(0.3, 0.3).Skip(1), (nameof(Symptom.SuperheatExcess), superheat, 0)]));
+
+    // Flashing glass, hungry coil, 2 K of subcooling: a restriction fits a quarter of an error better than a short charge.
+    [Theory]
+    [InlineData(null, FaultCode.Undercharge)]
+    [InlineData(nameof(Symptom.Door), FaultCode.Undercharge)]
+    [InlineData(nameof(Symptom.DrierDrop), FaultCode.LiquidLineRestriction)]
+    [InlineData(nameof(Symptom.LiquidLineDrop), FaultCode.LiquidLineRestriction)]
+    public void A_flashing_glass_is_first_a_charge_question_until_a_drop_was_looked_for(string? also, FaultCode first)
+    {
+        (string, double, double)[] read = also is null ? [] : [(also, also == nameof(Symptom.Door) ? 1 : 2.5, 0)];
+
+        Assert.Equal(first, FirstOf([(nameof(Symptom.SightGlass), 1, 0), (nameof(Symptom.SuperheatExcess), 5, 0), (nameof(Symptom.Subcooling), 2, 0), .. read]));
+    }
+
+    // With the glass not looked at a starved valve fits as well, and better than the charge: that is no question of the charge.
+    [Fact]
+    public void The_charge_goes_only_before_a_restriction() =>
+        Assert.Equal(
+            FaultCode.ExpansionValveStarving,
+            FirstOf([(nameof(Symptom.SuperheatExcess), 5, 0), (nameof(Symptom.Subcooling), 1.6, 0), (nameof(Symptom.ColdSplitExcess), 3.2, 0), (nameof(Symptom.ValveDemand), 0.8, 0)]));
+
     private static (string, double, double)[] Held(double over, double error) =>
     [
         (nameof(Symptom.SuperheatExcess), -2.5, 0), (nameof(Symptom.Subcooling), 3, 0), (nameof(Symptom.HeadExcess), 0, 0), (nameof(Symptom.TdShare), 1.1, 0),

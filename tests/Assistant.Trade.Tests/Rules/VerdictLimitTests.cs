@@ -21,6 +21,14 @@ public class VerdictLimitTests
         "condenser_coil clean", "sight_glass clear", "suction_pressure 4.2 bar", "liquid_line_temperature 36 degC", "suction_line_temperature_at_compressor 12 degC",
     ];
 
+    // R448A at 36.5 degC of condensing (dew) on a day of 10: 6.5 K over a setting of 30 by dew, a bypass without doubt; by bubble the setting is 35 by dew, and the head where it belongs.
+    private static readonly string[] BypassingByDew =
+    [
+        "refrigerant R448A", "application cooler", "design_condenser_split 14 K", "head_pressure_control valve", "head_pressure_control_setting 30 degC", "ambient_temperature 10 degC",
+        "compressor running", "condenser_coil clean", "condenser_fans all", "calling_for_cooling yes", "coil_ice none", "evaporator_fans all", "sight_glass flashing",
+        "saturated_condensing_temperature 36.5 degC", "subcooling 0 K",
+    ];
+
     // R448A by a setting of 30 degC: 12.1 bar if that is dew, 14.1 if bubble. The head stands at 11.6 bar, 29 degC dew, with mild air.
     private static readonly string[] BasisUnknown =
     [
@@ -102,6 +110,12 @@ public class VerdictLimitTests
     [InlineData("head_pressure_control none")]
     public void The_basis_is_not_asked_where_it_is_known_or_does_not_matter(string change) =>
         Assert.NotEqual(FactCatalogue.SaturationBasis, Assessor.Assess(FactsOf.Visit(BasisUnknown).With(FactsOf.Value(change))).Next);
+
+    [Theory]
+    [InlineData(null, Standing.Likely)]
+    [InlineData("saturation_basis dew", Standing.Established)]
+    public void What_is_established_by_dew_alone_waits_for_the_basis(string? basis, Standing standing) =>
+        Assert.Equal((FaultCode.HeadPressureControlHigh, standing), Leading(basis is null ? BypassingByDew : [.. BypassingByDew, basis]));
 
     [Fact]
     public void A_basis_that_can_not_be_had_is_not_asked_again() =>
