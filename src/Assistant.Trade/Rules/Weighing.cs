@@ -38,7 +38,7 @@ internal readonly record struct Weighing(FaultRule Rule, double Misfit, int Supp
     {
         foreach (var expectation in rule.Shows)
         {
-            if (expectation.IsProof && (!table.Knows(expectation.Symptom) || expectation.Misfit(table[expectation.Symptom]) >= 1))
+            if (expectation.IsProof && (!table.Knows(expectation.Symptom) || !expectation.Fits(table[expectation.Symptom])))
             {
                 return false;
             }
@@ -99,7 +99,7 @@ internal readonly record struct Weighing(FaultRule Rule, double Misfit, int Supp
         foreach (var expectation in other.Rule.Shows)
         {
             var measure = table[expectation.Symptom];
-            if (IsSign(expectation, measure) && !(Rule.Expects(expectation.Symptom) is { } own && own.Misfit(measure) < 1))
+            if (IsSign(expectation, measure) && !(Rule.Expects(expectation.Symptom) is { } own && own.Fits(measure)))
             {
                 return false;
             }
@@ -110,12 +110,12 @@ internal readonly record struct Weighing(FaultRule Rule, double Misfit, int Supp
 
     /// <summary>True where the measure is one of the signs the fault is named by; for a sound plant, any number that is where it belongs.</summary>
     public static bool Supports(FaultRule rule, in Expectation expectation, Measure measure) =>
-        rule.Code == FaultCode.NoFault ? (expectation.Words == 0 || expectation.Symptom == Symptom.PullingDown) && expectation.Misfit(measure) < 1 : rule.Names(expectation.Symptom) && (IsSign(expectation, measure) || (expectation.IsProof && expectation.Misfit(measure) < 1));
+        rule.Code == FaultCode.NoFault ? (expectation.Words == 0 || expectation.Symptom == Symptom.PullingDown) && expectation.Fits(measure) : rule.Names(expectation.Symptom) && (IsSign(expectation, measure) || (expectation.IsProof && expectation.Fits(measure)));
 
     // It fits, and would not fit a sound plant; or it is one of the fault's proofs and fits.
     private static bool IsSign(in Expectation expectation, Measure measure) =>
-        measure.IsKnown && !expectation.IsNeutral && expectation.Misfit(measure) < 1
-        && (expectation.IsProof || expectation.IsHint || Differs(expectation, measure));
+        measure.IsKnown && !expectation.IsNeutral && expectation.Fits(measure)
+        && (expectation.IsProof || expectation.HintsAt(measure) || Differs(expectation, measure));
 
     private static bool Differs(in Expectation expectation, Measure measure) =>
         Healthy.Of(expectation.Symptom) is { } healthy && healthy.Misfit(measure) >= 1;

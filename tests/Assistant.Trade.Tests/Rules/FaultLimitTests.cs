@@ -28,7 +28,7 @@ public class FaultLimitTests
     [InlineData(NoFault, nameof(Symptom.TdShare), 0.8, 0.69)]
     [InlineData(NoFault, nameof(Symptom.TdShare), 1.2, 1.31)]
     [InlineData(NoFault, nameof(Symptom.SplitShare), 0.8, 0.71)]
-    [InlineData(NoFault, nameof(Symptom.CompressorEfficiency), 0.62, 0.57)]
+    [InlineData(NoFault, nameof(Symptom.CompressorEfficiency), 0.6, 0.55)]
     [InlineData(EvaporatorAirflow, nameof(Symptom.TdShare), 1.25, 1.12)]
     [InlineData(EvaporatorAirflow, nameof(Symptom.AirShare), 0.53, 0.46)]
     public void A_share_fits_at_its_limit_and_speaks_against_the_fault_beyond(FaultCode fault, string symptom, double fits, double beyond) => Speaks(fault, symptom, fits, beyond);

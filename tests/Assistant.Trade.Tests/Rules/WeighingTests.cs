@@ -15,6 +15,8 @@ public class WeighingTests
 
     private static readonly FaultRule Rule = new(FaultCode.LiquidLineRestriction, "", [], [], Drier, Line, Glass);
 
+    private static FaultRule Hinted(Expectation expectation) => new(FaultCode.CompressorInefficient, "", [], [], expectation.Hinting());
+
     [Theory]
     [InlineData(1.0, true)]
     [InlineData(1.01, false)]
@@ -41,6 +43,38 @@ public class WeighingTests
     [InlineData(2.0, true)]
     [InlineData(1.9, false)]
     public void It_is_proven_by_its_proof_alone_and_only_inside_the_range(double drop, bool proven) => Assert.Equal(proven, Weighing.Of(Rule, Read((Symptom.DrierDrop, drop))).IsProven);
+
+    // A drop over the drier fits the usual picture but for the flashing glass, 9; the other one, proven by the glass, has the drop against it, 25 at the most.
+    [Fact]
+    public void Another_picture_of_a_fault_though_proven_gives_way_to_the_one_that_fits_better()
+    {
+        var rule = new FaultRule(FaultCode.LiquidLineRestriction, "", [], [], Drier) { OtherWays = [new(FaultCode.LiquidLineRestriction, "", [], [], Glass.Proving())] };
+
+        Assert.Equal(9, Weighing.Best(rule, Read((Symptom.DrierDrop, 3), (Symptom.SightGlass, 1))).Misfit, 9);
+    }
+
+    // 0.88 of the usual TD, or 1.25 of it: a hint only where the instruments could not make it what is expected.
+    [Theory]
+    [InlineData(0.85, 0.14, 1)]
+    [InlineData(0.85, 0.16, 0)]
+    public void A_small_share_hints_where_it_is_under_the_expected_beyond_error(double share, double error, int support) =>
+        Assert.Equal(support, Weighing.Of(Hinted(Expectation.AtMost(Symptom.TdShare, new Share(0.88), new Share(0.1))), new SymptomTable { [Symptom.TdShare] = new(share, error) }).Support);
+
+    [Theory]
+    [InlineData(1.2, 0.19, 1)]
+    [InlineData(1.2, 0.21, 0)]
+    public void A_large_share_hints_where_it_is_over_it(double share, double error, int support) =>
+        Assert.Equal(support, Weighing.Of(Hinted(Expectation.AtLeast(Symptom.TdShare, new Share(1.25), new Share(0.12))), new SymptomTable { [Symptom.TdShare] = new(share, error) }).Support);
+
+    // Fans that all turn weigh a quarter of an error against a want of air, and are no sign of it.
+    [Fact]
+    public void A_thing_seen_otherwise_is_no_sign_however_little_it_weighs()
+    {
+        var fans = new FaultRule(FaultCode.EvaporatorAirflow, "", [], [], Expectation.Sees(Symptom.EvaporatorFans, new Weight(0.25), 1, 2).Proving());
+
+        Assert.Equal((0, 0.25), (Weighing.Of(fans, Read((Symptom.EvaporatorFans, 0))).Support, Weighing.Of(fans, Read((Symptom.EvaporatorFans, 0))).Misfit));
+        Assert.Equal((1, 0.0), (Weighing.Of(fans, Read((Symptom.EvaporatorFans, 1))).Support, Weighing.Of(fans, Read((Symptom.EvaporatorFans, 1))).Misfit));
+    }
 
     [Fact]
     public void A_rule_without_a_proof_is_never_proven() =>

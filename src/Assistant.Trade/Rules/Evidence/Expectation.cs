@@ -70,6 +70,12 @@ internal readonly record struct Expectation(Symptom Symptom, double Low, double 
         return Math.Min(outside * outside / variance, MostWeight);
     }
 
+    /// <summary>True where a number lies less than an error outside the range, or where one of the words is seen, however little another would weigh.</summary>
+    public bool Fits(Measure measure) => Words != 0 ? Misfit(measure) == 0 : Misfit(measure) < 1;
+
+    /// <summary>True where a share hints at the fault: it lies on the fault's side of what is expected (1) even if its instruments were off by all they may be.</summary>
+    public bool HintsAt(Measure measure) => IsHint && (High < 1 ? measure.Value + measure.Error < 1 : measure.Value - measure.Error > 1);
+
     /// <summary>True where the measure fits even if its instruments were off by all they may be.</summary>
     public bool HoldsBeyondError(Measure measure) =>
         measure.IsKnown && (Words != 0 ? Misfit(measure) == 0 : measure.Value - measure.Error >= Low && measure.Value + measure.Error <= High);

@@ -11,8 +11,8 @@ internal static class CompressorLimits
     public static Share SlackCurrent { get; } = new(0.8);
     public static Share SlackCurrentScatter { get; } = new(0.08);
 
-    /// <summary>Isentropic work to the work put in, by the line temperatures: 0.62 to 0.85 sound.</summary>
-    public static Share SoundWorkLow { get; } = new(0.62);
+    /// <summary>Isentropic work to the work put in, by the line temperatures: 0.6 to 0.85 sound.</summary>
+    public static Share SoundWorkLow { get; } = new(0.6);
     public static Share SoundWorkHigh { get; } = new(0.85);
 
     /// <summary>A slack one heats what it takes: at most 0.6.</summary>
