@@ -70,9 +70,8 @@ internal sealed class CrewCall : IDisposable
     }
 
     /// <summary>What the outbox holds for a channel: to whom, in answer to what.</summary>
-    public async Task<IEnumerable<(string Conversation, string MessageId)>> PostedAsync(string channel) =>
-        delivered.Where(d => d.Channel == channel).Select(d => (d.Conversation, d.MessageId))
-            .Concat((await new ReplyOutbox(Log.Database).DueAsync(channel, DateTimeOffset.MaxValue, 1000)).Select(d => (d.Conversation, d.MessageId)));
+    public async Task<IEnumerable<OutboxItem>> PostedAsync(string channel) =>
+        delivered.Where(d => d.Channel == channel).Concat(await new ReplyOutbox(Log.Database).DueAsync(channel, DateTimeOffset.MaxValue, 1000));
 
     public IEnumerable<(string Person, string Channel, string Conversation)> Places => nodes.Select(n => (n.Key, n.Value.Channel, n.Value.Conversation));
 
