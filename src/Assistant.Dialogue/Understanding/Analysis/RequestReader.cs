@@ -47,7 +47,7 @@ internal sealed class RequestReader(Lexicon lexicon)
     private (int Length, RequestOpening Opening)? Opening(IReadOnlyList<Token> tokens, int start)
     {
         var longest = lexicon.Requests.Openings.LongestAt(tokens, start, out var found);
-        for (var name = start + 1; name < Math.Min(tokens.Count, start + FurthestName); name++)
+        for (var name = start + 1; start < tokens.Count && lexicon.Requests.BeforeName.Contains(tokens[start].Word) && name < Math.Min(tokens.Count, start + FurthestName); name++)
         {
             var named = tokens.ToList();
             named[name] = named[name] with { Word = lexicon.Commands.NameSlot };

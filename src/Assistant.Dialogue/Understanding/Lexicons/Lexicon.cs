@@ -26,7 +26,7 @@ public sealed class Lexicon
         Reminders = new(file("reminders.yaml"));
         Cylinders = new(file("cylinders.yaml"));
         Leaks = new(file("leaks.yaml"));
-        Requests = new(file("requests.yaml"));
+        Requests = new(file("requests.yaml"), words);
         Numbers.Read();
         Units.Read();
         Refrigerants.Read();

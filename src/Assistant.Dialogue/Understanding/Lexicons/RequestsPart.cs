@@ -1,3 +1,5 @@
+using Assistant.Dialogue.Understanding.Text;
+
 namespace Assistant.Dialogue.Understanding.Lexicons;
 
 /// <summary>What the words before a reading's name make of it.</summary>
@@ -14,11 +16,14 @@ internal enum RequestOpening
 }
 
 /// <summary>Reads requests.yaml: the words that ask whoever is on site for a reading. '*' stands for a name.</summary>
-internal sealed class RequestsPart(LexiconFile file)
+internal sealed class RequestsPart(LexiconFile file, WordTable words)
 {
     private static readonly (string Field, RequestOpening Opening)[] Fields = [("for", RequestOpening.For), ("may", RequestOpening.May), ("drop", RequestOpening.Drop)];
 
     public PhraseTable<RequestOpening> Openings { get; } = new();
+
+    /// <summary>The words that an opening with a name begins with: only behind these a name is looked for.</summary>
+    public HashSet<int> BeforeName { get; } = [];
 
     public PhraseTable<bool> Behind { get; } = new();
 
@@ -30,6 +35,10 @@ internal sealed class RequestsPart(LexiconFile file)
             foreach (var (phrase, _, _) in file.Phrases(field))
             {
                 Openings.Add(phrase, opening);
+                if (phrase.Contains(words.NumberOf("*")))
+                {
+                    BeforeName.Add(phrase[0]);
+                }
             }
         }
 
