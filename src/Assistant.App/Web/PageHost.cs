@@ -3,6 +3,7 @@ using Assistant.App.Hosting;
 using Assistant.App.Web.Voice;
 using Assistant.Channels;
 using Assistant.Channels.Endpoint;
+using Assistant.Channels.Rooms;
 using Assistant.Channels.Text;
 using Assistant.Channels.Xmpp;
 using Assistant.Records.People;
@@ -70,6 +71,7 @@ internal static class PageHost
         builder.Services.AddSingleton(_ => new VisitFeed(room.Log));
         builder.Services.AddSingleton(services => new PictureUploads(room.Data.Uploads, services.GetRequiredService<TimeProvider>().GetUtcNow()));
         builder.Services.AddColdwalkBot(bot);
+        builder.Services.AddRooms(room.Log, room.Conversations, room.Dialogue.Engine, room.Dialogue.Phrases, hasXmpp: chat is not null);
         if (text is not null)
         {
             builder.Services.AddTextMessages(room, people, text);

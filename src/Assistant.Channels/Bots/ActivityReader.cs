@@ -1,3 +1,4 @@
+using Assistant.Channels.Rooms;
 using Assistant.Dialogue.Visits;
 using Microsoft.Bot.Schema;
 using Newtonsoft.Json.Linq;
@@ -14,13 +15,20 @@ internal static class ActivityReader
     public const int LongestText = 2000;
 
     /// <summary>The message; its text is empty where the activity brings none.</summary>
-    public static InboundMessage Read(IMessageActivity activity, DateTimeOffset at) => new(
-        MessageId: string.IsNullOrWhiteSpace(activity.Id) ? Guid.NewGuid().ToString("N") : activity.Id,
-        Channel: activity.ChannelId ?? "bot",
-        Conversation: activity.Conversation?.Id ?? activity.From?.Id ?? "bot",
-        Person: Name(activity.From),
-        At: at,
-        Text: Text(activity));
+    public static InboundMessage Read(IMessageActivity activity, DateTimeOffset at)
+    {
+        // An activity's id is its conversation's own: another conversation may have the same.
+        var conversation = activity.Conversation?.Id ?? activity.From?.Id ?? "bot";
+        var id = string.IsNullOrWhiteSpace(activity.Id) ? Guid.NewGuid().ToString("N") : activity.Id;
+        return new($"{conversation} {id}", activity.ChannelId ?? "bot", conversation, Name(activity.From), at, Text(activity));
+    }
+
+    /// <summary>True where nobody else reads it, the bot is mentioned or its name stands before the words, or a button of its card was pressed.</summary>
+    public static bool IsToUs(Activity activity) =>
+        activity.Conversation?.IsGroup is not true
+        || activity.GetMentions().Any(m => m.Mentioned?.Id is { } mentioned && mentioned == activity.Recipient?.Id)
+        || (string.IsNullOrWhiteSpace(activity.Text) && activity.Value is JObject)
+        || Addressing.Read(activity.Text?.Trim() ?? "", activity.Recipient?.Name ?? "").IsToUs;
 
     private static string Text(IMessageActivity activity)
     {
@@ -31,7 +39,7 @@ internal static class ActivityReader
         }
         else if (activity.Recipient is not null && text is not null)
         {
-            text = activity.RemoveRecipientMention();
+            text = Addressing.Read(activity.RemoveRecipientMention()?.Trim() ?? "", activity.Recipient.Name ?? "").Text;
         }
 
         text = text?.Trim() ?? "";

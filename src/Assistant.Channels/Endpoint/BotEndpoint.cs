@@ -1,5 +1,6 @@
 using System.Net;
 using Assistant.Channels.Bots;
+using Assistant.Channels.Rooms;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.Metadata;
@@ -25,12 +26,16 @@ public static class BotEndpoint
         services.AddSingleton(new ServiceUrlAllowList(settings.ServiceHosts));
         services.AddTransient<IBot, ColdwalkBot>();
         services.AddSingleton<BotFrameworkAuthentication>(provider => new GuardedAuthentication(
-            new ConfigurationBotFrameworkAuthentication(Registration(settings)), provider.GetRequiredService<ServiceUrlAllowList>()));
+            new ConfigurationBotFrameworkAuthentication(Registration(settings)), provider.GetRequiredService<ServiceUrlAllowList>(), provider.GetRequiredService<ILogger<GuardedAuthentication>>()));
         services.AddSingleton<SpeakerDoor>();
+        services.AddSingleton<RoomDoor>();
+        services.AddSingleton<BotPosts>();
+        services.AddSingleton<IRoomPoster>(provider => provider.GetRequiredService<BotPosts>());
+        services.AddHostedService<BotDelivery>();
         services.AddSingleton(provider =>
         {
             var adapter = new CloudAdapter(provider.GetRequiredService<BotFrameworkAuthentication>(), provider.GetRequiredService<ILogger<CloudAdapter>>());
-            adapter.Use(provider.GetRequiredService<SpeakerDoor>());
+            adapter.Use(provider.GetRequiredService<SpeakerDoor>()).Use(provider.GetRequiredService<RoomDoor>());
             return adapter;
         });
         return services;
@@ -59,7 +64,19 @@ public static class BotEndpoint
         ["MicrosoftAppPassword"] = settings.Password,
         ["MicrosoftAppTenantId"] = settings.TenantId,
         ["MicrosoftAppType"] = settings.TenantId.Length > 0 ? "SingleTenant" : "MultiTenant",
-    }).Build();
+    }).AddInMemoryCollection(settings.Cloud is { } cloud ? OfCloud(cloud) : []).Build();
+
+    // The framework takes all of them or none.
+    private static Dictionary<string, string?> OfCloud(BotCloud cloud) => new()
+    {
+        ["ValidateAuthority"] = "true",
+        ["ToBotFromChannelOpenIdMetadataUrl"] = cloud.Metadata,
+        ["ToBotFromChannelTokenIssuer"] = cloud.Issuer,
+        ["ToBotFromEmulatorOpenIdMetadataUrl"] = AuthenticationConstants.ToBotFromEmulatorOpenIdMetadataUrl,
+        ["OAuthUrl"] = AuthenticationConstants.OAuthUrl,
+        ["ToChannelFromBotLoginUrl"] = cloud.Login.Length > 0 ? cloud.Login : AuthenticationConstants.ToChannelFromBotLoginUrl,
+        ["ToChannelFromBotOAuthScope"] = cloud.Scope.Length > 0 ? cloud.Scope : AuthenticationConstants.ToChannelFromBotOAuthScope,
+    };
 
     private sealed record BodyLimit(long? MaxRequestBodySize) : IRequestSizeLimitMetadata;
 }

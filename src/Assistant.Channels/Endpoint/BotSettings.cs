@@ -11,5 +11,15 @@ public sealed record BotSettings(string AppId, string Password, string TenantId,
 {
     public static BotSettings LoopbackOnly { get; } = new("", "", "", []);
 
+    /// <summary>The cloud the registration is in, where it is not the public one; null for that.</summary>
+    public BotCloud? Cloud { get; init; }
+
     public bool IsAuthenticated => AppId.Length > 0;
 }
+
+/// <summary>Where a cloud of its own publishes its keys and gives tokens.</summary>
+/// <param name="Metadata">The address of its OpenID metadata, by which a caller's token is checked; https.</param>
+/// <param name="Issuer">Whose tokens callers bring.</param>
+/// <param name="Login">Where the bot gets its own tokens, or empty for the public cloud's.</param>
+/// <param name="Scope">What it asks them for, or empty for the public cloud's.</param>
+public sealed record BotCloud(string Metadata, string Issuer, string Login = "", string Scope = "");

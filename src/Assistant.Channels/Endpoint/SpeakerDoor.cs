@@ -18,7 +18,7 @@ namespace Assistant.Channels.Endpoint;
 /// Stands before the bot where it is called over the network: with a firm set up a message comes in under the name of the person its
 /// account is enrolled for, and from nobody else. The account is the one the channel's service vouches for, never the name shown.
 /// </summary>
-public sealed partial class SpeakerDoor(PeopleService people, VisitJoining joining, PhraseBook book, TimeProvider clock, ILogger<SpeakerDoor> logger) : IMiddleware
+public sealed partial class SpeakerDoor(PeopleService people, PhraseBook book, TimeProvider clock, ILogger<SpeakerDoor> logger) : IMiddleware
 {
     /// <summary>Names that stand for the program's other ways in: no service may call itself by them.</summary>
     private static readonly FrozenSet<string> Taken = FrozenSet.Create(
@@ -41,40 +41,45 @@ public sealed partial class SpeakerDoor(PeopleService people, VisitJoining joini
             return;
         }
 
-        if (await AnswerAsync(turnContext.Activity, message, cancellationToken) is { } reply)
+        var (isLetIn, reply) = await AnswerAsync(turnContext, message, cancellationToken);
+        if (reply is not null)
         {
             await turnContext.SendActivityAsync(ReplyShaping.For(message.Channel, reply), cancellationToken);
-            return;
         }
 
-        await next(cancellationToken);
+        if (isLetIn)
+        {
+            await next(cancellationToken);
+        }
     }
 
-    /// <summary>What the door itself answers; null where the message goes through.</summary>
-    private async Task<Reply?> AnswerAsync(Activity activity, InboundMessage message, CancellationToken cancellation)
+    /// <summary>Whether the message goes through, and what the door itself answers.</summary>
+    private async Task<(bool IsLetIn, Reply? Reply)> AnswerAsync(ITurnContext turn, InboundMessage message, CancellationToken cancellation)
     {
         if (!await people.HasFirmsAsync(cancellation))
         {
-            return (await joining.TakeAsync(message.Text, null, message.Channel, message.Conversation, cancellation))?.Reply;
+            return (true, null);
         }
 
+        var activity = turn.Activity;
         var account = activity.From?.Id ?? "";
         var isDirect = activity.Conversation?.IsGroup is not true;
         if (isDirect && account.Length > 0 && SpokenCode.Read(message.Text) is { } code)
         {
-            return await people.Enrolment.EnrolAsync(message.Channel, account, code, cancellation) is Enrolled enrolled
+            return (false, await people.Enrolment.EnrolAsync(message.Channel, account, code, cancellation) is Enrolled enrolled
                 ? Line("chat.enrolled", ("person", enrolled.Person.Name))
-                : Line("chat.code-refused");
+                : Line("chat.code-refused"));
         }
 
         if (await people.Phones.WhoIsAsync(message.Channel, account, cancellation) is not { } person)
         {
             Stranger(logger, message.Channel);
-            return Line(isDirect ? "chat.stranger-direct" : "chat.stranger");
+            return (false, isDirect ? Line("chat.stranger-direct") : ActivityReader.IsToUs(activity) ? Line("chat.stranger") : null);
         }
 
         activity.From!.Name = person.Name;
-        return (await joining.TakeAsync(message.Text, person, message.Channel, message.Conversation, cancellation))?.Reply;
+        turn.TurnState.Add(person);
+        return (true, null);
     }
 
     private Reply Line(string key, params ReadOnlySpan<Trade.Rules.ReasonPart> parts) => new(book.Say(key, UnitSystem.Us, parts), [], [], null, [], null, [], null, []);

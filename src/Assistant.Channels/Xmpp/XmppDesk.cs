@@ -1,3 +1,4 @@
+using Assistant.Channels.Rooms;
 using Assistant.Dialogue.Replies;
 using Assistant.Records.Conversations;
 using Assistant.Records.Log;
@@ -18,6 +19,7 @@ internal sealed class XmppDesk(EventLog log, ConversationService conversations, 
     private const string Channel = XmppSettings.Channel;
 
     private readonly ReplyOutbox outbox = new(log.Database);
+    private readonly RoomDesk desk = new(log, conversations, clock);
 
     public async Task HearAsync(RoomWords words, CancellationToken cancellation)
     {
@@ -28,7 +30,7 @@ internal sealed class XmppDesk(EventLog log, ConversationService conversations, 
             return;
         }
 
-        var said = new Said(words.Id, room, words.At, words.Text);
+        var said = new Said(words.Id, room, words.At, words.Text, words.IsToUs);
         if (await WhoIsAsync(words.Account, words.Nick, cancellation) is { } speaker)
         {
             await TakeAsync(said, speaker, cancellation);
@@ -55,7 +57,7 @@ internal sealed class XmppDesk(EventLog log, ConversationService conversations, 
     {
         ArgumentNullException.ThrowIfNull(words);
         var account = words.Account.ToString();
-        var said = new Said(words.Id, account, words.At, words.Text);
+        var said = new Said(words.Id, account, words.At, words.Text, IsToUs: true);
         var speaker = await WhoIsAsync(words.Account, words.Account.Local!, cancellation);
         var result = SpokenCode.Read(words.Text) is { } code ? await people.Enrolment.EnrolAsync(Channel, account, code, cancellation) : null;
         if (result is Enrolled enrolled)
@@ -90,11 +92,7 @@ internal sealed class XmppDesk(EventLog log, ConversationService conversations, 
                 return;
             }
 
-            // What was said is understood by what the speaker had before their eyes then: two who answer one question within moments, or
-            // one who answers while the program is away, answer that question.
-            var at = TimeZoneInfo.ConvertTime(said.At, clock.LocalTimeZone);
-            var seen = await outbox.SeenAsync(Channel, said.Conversation, said.At, cancellation);
-            await conversations.HandleLateAsync(new(said.Id, Channel, said.Conversation, speaker.Name, at, said.Text), seen, cancellation);
+            await desk.TakeAsync(new(said.Id, Channel, said.Conversation, speaker.Name, said.At, said.Text), said.IsToUs, cancellation);
         }
         catch (Exception failure) when (failure is not (RecordsException or OperationCanceledException))
         {
@@ -115,5 +113,5 @@ internal sealed class XmppDesk(EventLog log, ConversationService conversations, 
 
     private sealed record Speaker(string Name, Person? Person);
 
-    private sealed record Said(string Id, string Conversation, DateTimeOffset At, string Text);
+    private sealed record Said(string Id, string Conversation, DateTimeOffset At, string Text, bool IsToUs);
 }

@@ -8,6 +8,8 @@ internal sealed class XmppSender(XmppLine line, XmppSettings settings) : IReplyS
 {
     public string Channel => XmppSettings.Channel;
 
+    public bool Groups(string conversation) => Jid.TryParse(conversation, out var to) && settings.Rooms.Contains(to);
+
     public async Task<Sent> SendAsync(OutboxItem item, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(item);

@@ -46,13 +46,20 @@ public sealed class ConversationService : IDisposable
     public Task<Reply> HandleLateAsync(InboundMessage message, SeenVisit? seen, CancellationToken cancellation = default) =>
         MeasuredAsync(message, outbox: true, isSeen: true, seen, cancellation);
 
-    private Task<Reply> MeasuredAsync(InboundMessage message, bool outbox, bool isSeen, SeenVisit? seen, CancellationToken cancellation)
+    /// <summary>
+    /// Takes what people in a room said among themselves, as <see cref="HandleLateAsync"/> does, where it answers what is open, brings a
+    /// reading or is a command; anything else is theirs: it is not stored and not answered.
+    /// </summary>
+    public Task HandleOverheardAsync(InboundMessage message, SeenVisit? seen, CancellationToken cancellation = default) =>
+        MeasuredAsync(message, outbox: true, isSeen: true, seen, cancellation, isOverheard: true);
+
+    private Task<Reply> MeasuredAsync(InboundMessage message, bool outbox, bool isSeen, SeenVisit? seen, CancellationToken cancellation, bool isOverheard = false)
     {
         ArgumentNullException.ThrowIfNull(message);
-        return TurnTelemetry.MeasureAsync(message.Channel, () => HandleTwiceAsync(() => HandleAsync(message, outbox, isSeen, seen, cancellation)));
+        return TurnTelemetry.MeasureAsync(message.Channel, () => HandleTwiceAsync(() => HandleAsync(message, outbox, isSeen, seen, isOverheard, cancellation)));
     }
 
-    private async Task<Reply> HandleAsync(InboundMessage message, bool outbox, bool isSeen, SeenVisit? seen, CancellationToken cancellation)
+    private async Task<Reply> HandleAsync(InboundMessage message, bool outbox, bool isSeen, SeenVisit? seen, bool isOverheard, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(message);
         for (var attempt = 0; attempt < options.Attempts; attempt++)
@@ -67,6 +74,16 @@ public sealed class ConversationService : IDisposable
             var (append, turn) = IsOver(current, message.At)
                 ? await FirstTurnAsync(message, current?.VisitId, outbox, cancellation)
                 : await NextTurnAsync(current!, message, outbox, isSeen ? seen ?? new(current!.VisitId, 0) : null, cancellation);
+            if (isOverheard && Overheard.IsTheirs(turn))
+            {
+                if (!Overheard.IsSignOfLife(turn))
+                {
+                    return turn.Reply;
+                }
+
+                append = append with { Answer = append.Answer! with { Outbox = false } };
+            }
+
             if (await SettleAsync(append, turn) is { } reply)
             {
                 return reply;

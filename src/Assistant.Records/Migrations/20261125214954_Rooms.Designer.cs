@@ -542,10 +542,6 @@ namespace Assistant.Records.Migrations
                         .HasColumnType("INTEGER")
                         .HasColumnName("is_group");
 
-                    b.Property<bool>("IsWatching")
-                        .HasColumnType("INTEGER")
-                        .HasColumnName("is_watching");
-
                     b.Property<string>("ListenedFrom")
                         .HasColumnType("TEXT")
                         .HasColumnName("listened_from");

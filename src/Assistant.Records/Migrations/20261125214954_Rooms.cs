@@ -27,7 +27,6 @@ namespace Assistant.Records.Migrations
                     can_edit = table.Column<bool>(type: "INTEGER", nullable: false),
                     visit_id = table.Column<string>(type: "TEXT", nullable: true),
                     told = table.Column<int>(type: "INTEGER", nullable: false),
-                    is_watching = table.Column<bool>(type: "INTEGER", nullable: false),
                     summary_id = table.Column<string>(type: "TEXT", nullable: true),
                     summary_digest = table.Column<string>(type: "TEXT", nullable: true),
                     listened_from = table.Column<string>(type: "TEXT", nullable: true),

@@ -246,7 +246,6 @@ CREATE TABLE "rooms" (
     "can_edit" INTEGER NOT NULL,
     "visit_id" TEXT NULL,
     "told" INTEGER NOT NULL,
-    "is_watching" INTEGER NOT NULL,
     "summary_id" TEXT NULL,
     "summary_digest" TEXT NULL,
     "listened_from" TEXT NULL,

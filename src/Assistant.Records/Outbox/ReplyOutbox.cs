@@ -155,6 +155,10 @@ public sealed class ReplyOutbox(IRecordsDatabase database)
         (await context.Outbox.AsNoTracking().Where(o => o.Channel == channel && o.GaveUpAt != null).OrderByDescending(o => o.Id).Take(50).ToListAsync(cancellation))
         .Select(o => new LostReply(o.Id, o.Conversation, o.MessageId, o.GaveUpAt!.Value, o.Trouble ?? "")).ToImmutableArray());
 
+    /// <summary>True while an attempt begun since then in that conversation has not ended: whether its reader has it is not known yet.</summary>
+    public Task<bool> IsUnderWayAsync(string channel, string conversation, DateTimeOffset since, CancellationToken cancellation = default) => database.UseAsync(context =>
+        Waiting(context, channel).AnyAsync(o => o.Conversation == conversation && o.TriedAt != null && o.TriedAt >= since, cancellation));
+
     /// <summary>What a conversation's reader had been told by then of the visit the last reply spoke of, or null where nothing.</summary>
     public Task<SeenVisit?> SeenAsync(string channel, string conversation, DateTimeOffset by, CancellationToken cancellation = default) => database.UseAsync(context =>
         context.Outbox.AsNoTracking()

@@ -12,9 +12,6 @@ public sealed record Room(string Channel, string Conversation, string? Reference
     /// <summary>The number of the visit's event up to which it has been told.</summary>
     public int Told { get; init; }
 
-    /// <summary>True where it hears verdicts alone.</summary>
-    public bool IsWatching { get; init; }
-
     /// <summary>The post that holds the visit's summary, or null.</summary>
     public string? SummaryId { get; init; }
 

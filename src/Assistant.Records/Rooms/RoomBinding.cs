@@ -10,7 +10,7 @@ internal static class RoomBinding
     {
         if (await context.Rooms.FindAsync(channel, conversation) is { } room && room.VisitId != visitId)
         {
-            (room.VisitId, room.Told, room.IsWatching, room.SummaryId, room.SummaryDigest) = (visitId, told, false, null, null);
+            (room.VisitId, room.Told, room.SummaryId, room.SummaryDigest) = (visitId, told, null, null);
         }
     }
 }

@@ -35,10 +35,10 @@ public sealed class RoomStore(IRecordsDatabase database)
     public Task<Room?> FindAsync(string channel, string conversation, CancellationToken cancellation = default) => database.UseAsync(async context =>
         await context.Rooms.AsNoTracking().FirstOrDefaultAsync(r => r.Channel == channel && r.Conversation == conversation, cancellation) is { } row ? Read(row) : null);
 
-    /// <summary>The rooms of visits that hold more than they were told of.</summary>
+    /// <summary>The rooms of visits that hold more than they were told of, and those whose summary was not posted yet.</summary>
     public Task<ImmutableArray<Room>> BehindAsync(CancellationToken cancellation = default) => database.UseAsync(async context =>
         (await context.Rooms.AsNoTracking().Join(context.Visits, r => r.VisitId, v => v.Id, (r, v) => new { Room = r, v.Version })
-            .Where(r => r.Version > r.Room.Told).Select(r => r.Room).ToListAsync(cancellation)).Select(Read).ToImmutableArray());
+            .Where(r => r.Version > r.Room.Told || (r.Room.CanEdit && r.Room.SummaryId == null)).Select(r => r.Room).ToListAsync(cancellation)).Select(Read).ToImmutableArray());
 
     /// <summary>The rooms that can be written to unasked by what is on record of them, and are on a visit or have something waiting.</summary>
     public Task<ImmutableArray<Room>> WithReferenceAsync(CancellationToken cancellation = default) => database.UseAsync(async context =>
@@ -78,11 +78,6 @@ public sealed class RoomStore(IRecordsDatabase database)
         return isOurs;
     }, cancellation);
 
-    /// <summary>The room hears verdicts alone from now on, or everything again.</summary>
-    public Task WatchAsync(Room room, bool isWatching, CancellationToken cancellation = default) => database.WriteAsync(context =>
-        context.Rooms.Where(r => r.Channel == room.Channel && r.Conversation == room.Conversation && r.VisitId == room.VisitId)
-            .ExecuteUpdateAsync(set => set.SetProperty(r => r.IsWatching, isWatching), cancellation), cancellation);
-
     /// <summary>The room is gone, or the program is no longer in it: it is on no visit, and what waits for it is given up.</summary>
     public Task ForgetAsync(string channel, string conversation, DateTimeOffset at, string trouble, CancellationToken cancellation = default) => database.WriteAsync(async context =>
     {
@@ -115,7 +110,6 @@ public sealed class RoomStore(IRecordsDatabase database)
     {
         VisitId = row.VisitId,
         Told = row.Told,
-        IsWatching = row.IsWatching,
         SummaryId = row.SummaryId,
         SummaryDigest = row.SummaryDigest,
     };

@@ -9,11 +9,11 @@ public class ActivityReaderTests
     private static readonly DateTimeOffset Noon = new(2026, 7, 14, 12, 0, 0, TimeSpan.Zero);
 
     [Fact]
-    public void The_activity_id_is_the_message_id()
+    public void The_activity_id_within_its_conversation_is_the_message_id()
     {
         var message = ActivityReader.Read(Said("nine"), Noon);
 
-        Assert.Equal(("a-1", "msteams", "c-1", "Kim", Noon, "nine"), (message.MessageId, message.Channel, message.Conversation, message.Person, message.At, message.Text));
+        Assert.Equal(("c-1 a-1", "msteams", "c-1", "Kim", Noon, "nine"), (message.MessageId, message.Channel, message.Conversation, message.Person, message.At, message.Text));
     }
 
     [Fact]

@@ -21,7 +21,7 @@ public class TerminalAdapterTests
         Assert.Equal("9 °C taken.\nIs the coil face clean or dirty? [clean / dirty]", turn.Text);
         Assert.Same(SampleReplies.Question, turn.Reply);
         var message = Assert.Single(heard);
-        Assert.Equal(("t-1", "terminal", "visit-1", "Sam", "nine degrees"), (message.MessageId, message.Channel, message.Conversation, message.Person, message.Text));
+        Assert.Equal(("visit-1 t-1", "terminal", "visit-1", "Sam", "nine degrees"), (message.MessageId, message.Channel, message.Conversation, message.Person, message.Text));
     }
 
     [Fact]

@@ -30,14 +30,15 @@ public sealed class BotPeopleTests : IAsyncLifetime, IDisposable
         var said = await SayAsync("29:stranger", "status", shownAs: "Kim");
 
         Assert.StartsWith("This account is not enrolled.", Assert.Single(said), StringComparison.Ordinal);
-        Assert.StartsWith("I do not know who you are.", Assert.Single(await SayAsync("29:stranger", "status", shownAs: "Kim", isGroup: true)), StringComparison.Ordinal);
+        Assert.StartsWith("I do not know who you are.", Assert.Single(await SayAsync("29:stranger", "Coldwalk: status", shownAs: "Kim", isGroup: true)), StringComparison.Ordinal);
+        Assert.Empty(await SayAsync("29:stranger", "status", shownAs: "Kim", isGroup: true));
         Assert.Equal("", await VisitsAsync());
     }
 
     [Fact]
     public async Task An_account_is_enrolled_by_a_code_written_directly_and_speaks_under_the_persons_name_until_it_is_removed()
     {
-        Assert.StartsWith("I do not know who you are.", Assert.Single(await SayAsync("29:kim", code, isGroup: true)), StringComparison.Ordinal);
+        Assert.StartsWith("I do not know who you are.", Assert.Single(await SayAsync("29:kim", $"Coldwalk: {code}", isGroup: true)), StringComparison.Ordinal);
         Assert.StartsWith("Welcome, Kim.", Assert.Single(await SayAsync("29:kim", code)), StringComparison.Ordinal);
         Assert.Contains("try the release from inside", Assert.Single(await SayAsync("29:kim", "hello", shownAs: "somebody")), StringComparison.Ordinal);
         Assert.StartsWith("That code is not good.", Assert.Single(await SayAsync("29:other", code)), StringComparison.Ordinal);

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Net;
+using System.Text;
 using System.Text.Json.Nodes;
 
 namespace Assistant.EndToEnd.Tests.Fixtures;
@@ -9,6 +10,7 @@ internal sealed class StubConnector : IAsyncDisposable
 {
     private readonly HttpListener listener = new();
     private readonly BlockingCollection<(string Path, JsonNode Activity)> received = [];
+    private readonly ConcurrentQueue<Call> calls = new();
     private readonly Task listening;
 
     public StubConnector()
@@ -36,6 +38,12 @@ internal sealed class StubConnector : IAsyncDisposable
 
     public int Count => received.Count;
 
+    /// <summary>Everything that was asked of the service, in its order.</summary>
+    public IReadOnlyList<Call> Calls => [.. calls];
+
+    /// <summary>What the service answers, where it does not take it (404: the conversation is gone).</summary>
+    public HttpStatusCode Status { get; set; } = HttpStatusCode.OK;
+
     /// <summary>The next activity the bot sent, with the path it was sent to.</summary>
     public (string Path, JsonNode Activity) Take() =>
         received.TryTake(out var sent, TimeSpan.FromSeconds(15)) ? sent : throw new TimeoutException("The bot sent nothing.");
@@ -47,6 +55,13 @@ internal sealed class StubConnector : IAsyncDisposable
         received.Dispose();
     }
 
+    /// <summary>One thing the bot asked of the service.</summary>
+    /// <param name="Id">The id that was given to what was posted.</param>
+    internal sealed record Call(string Method, string Path, JsonNode Activity, string Id)
+    {
+        public string Text => (string?)Activity["text"] ?? "";
+    }
+
     private async Task ListenAsync()
     {
         try
@@ -55,9 +70,16 @@ internal sealed class StubConnector : IAsyncDisposable
             {
                 var context = await listener.GetContextAsync();
                 var activity = await JsonNode.ParseAsync(context.Request.InputStream);
-                received.Add((context.Request.Url!.AbsolutePath, activity!));
+                var call = new Call(context.Request.HttpMethod, context.Request.Url!.AbsolutePath, activity!, $"sent-{calls.Count + 1}");
                 context.Response.ContentType = "application/json";
-                await context.Response.OutputStream.WriteAsync("""{"id":"sent-1"}"""u8.ToArray());
+                context.Response.StatusCode = (int)Status;
+                if (Status == HttpStatusCode.OK)
+                {
+                    calls.Enqueue(call);
+                    received.Add((call.Path, activity!));
+                    await context.Response.OutputStream.WriteAsync(Encoding.UTF8.GetBytes($$"""{"id":"{{call.Id}}"}"""));
+                }
+
                 context.Response.Close();
             }
         }

@@ -78,6 +78,22 @@ internal sealed class RoomScene : IAsyncDisposable
         }
     }
 
+    /// <summary>Waits until so many messages are answered and the answers are in the room.</summary>
+    public async Task AnsweredAsync(int messages, Func<string> what)
+    {
+        var database = new SqliteRecords(Path.Combine(Server.Data, "coldwalk.db"));
+        for (var until = DateTimeOffset.UtcNow.AddSeconds(60); ; await Task.Delay(100))
+        {
+            await using var context = database.NewContext();
+            if (await context.Outbox.CountAsync(o => o.Channel == XmppSettings.Channel && !o.MessageId.StartsWith("news ") && o.DeliveredAt != null) >= messages)
+            {
+                return;
+            }
+
+            Assert.True(DateTimeOffset.UtcNow < until, what());
+        }
+    }
+
     /// <summary>What the program has stored of the room, once it is stopped.</summary>
     public async Task<(IReadOnlyList<OutboxRow> Outbox, VisitState State)> StoredAsync()
     {

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using System.Xml.Linq;
+using Assistant.Channels.Rooms;
 using Assistant.Channels.Xmpp.Wire;
 
 namespace Assistant.Channels.Xmpp.Muc;
@@ -28,7 +29,7 @@ internal static class RoomMessageReader
         // Only while the room brings what was said before is its word taken for the time: in a live message anybody could have put it.
         var stamp = seat.IsCaughtUp ? null : Stamp(message, seat.Room);
         var account = stamp is null ? seat.Find(nick)?.Account : AccountThen(message, seat);
-        var (text, isToUs) = Addressed(body, seat.Nick);
+        var (text, isToUs) = Addressing.Read(body, seat.Nick);
         return new(
             IdOf(message, seat.Room, account?.ToString() ?? nick, body, stamp),
             seat.Room,
@@ -55,20 +56,6 @@ internal static class RoomMessageReader
         // The archive puts the account last, behind whatever the speaker put there.
         var told = message.Elements(XmppNames.MucUser + "x").LastOrDefault()?.Element(XmppNames.MucUser + "item");
         return seat.ShowsAccounts && StanzaIdOf(message, seat.Room) is not null && Jid.TryParse((string?)told?.Attribute("jid"), out var jid) ? jid.Bare : null;
-    }
-
-    private static (string Text, bool IsToUs) Addressed(string body, string nick)
-    {
-        var rest = body.AsSpan();
-        var at = rest[0] == '@' ? 1 : 0;
-        if (!rest[at..].StartsWith(nick, StringComparison.OrdinalIgnoreCase))
-        {
-            return (body, false);
-        }
-
-        rest = rest[(at + nick.Length)..];
-        var isName = at > 0 ? rest.IsEmpty || !char.IsLetterOrDigit(rest[0]) : rest.IsEmpty || rest[0] is ':' or ',' or ';' or '.' or '!' or '?' or ' ';
-        return isName ? (rest.TrimStart(":,;.!? ").ToString(), true) : (body, false);
     }
 
     private static string IdOf(XElement message, Jid room, string who, string body, DateTimeOffset? stamp)

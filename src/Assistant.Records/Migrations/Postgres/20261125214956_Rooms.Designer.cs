@@ -617,10 +617,6 @@ namespace Assistant.Records.Migrations.Postgres
                         .HasColumnType("boolean")
                         .HasColumnName("is_group");
 
-                    b.Property<bool>("IsWatching")
-                        .HasColumnType("boolean")
-                        .HasColumnName("is_watching");
-
                     b.Property<string>("ListenedFrom")
                         .HasColumnType("text")
                         .HasColumnName("listened_from")

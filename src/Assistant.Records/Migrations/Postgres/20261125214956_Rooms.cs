@@ -27,7 +27,6 @@ namespace Assistant.Records.Migrations.Postgres
                     can_edit = table.Column<bool>(type: "boolean", nullable: false),
                     visit_id = table.Column<string>(type: "text", nullable: true, collation: "C"),
                     told = table.Column<int>(type: "integer", nullable: false),
-                    is_watching = table.Column<bool>(type: "boolean", nullable: false),
                     summary_id = table.Column<string>(type: "text", nullable: true, collation: "C"),
                     summary_digest = table.Column<string>(type: "text", nullable: true, collation: "C"),
                     listened_from = table.Column<string>(type: "text", nullable: true, collation: "C"),

@@ -23,9 +23,6 @@ public sealed class RoomRow
     /// <summary>The number of the visit's event up to which it has been told, or needed no telling.</summary>
     public int Told { get; set; }
 
-    /// <summary>True where it hears verdicts alone.</summary>
-    public bool IsWatching { get; set; }
-
     /// <summary>The channel's id of the post that holds the visit's summary, or null.</summary>
     public string? SummaryId { get; set; }
 

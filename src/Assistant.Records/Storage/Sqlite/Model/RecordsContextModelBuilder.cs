@@ -11,7 +11,7 @@ namespace Assistant.Records.Storage.Sqlite.Model
     public partial class RecordsContextModel
     {
         private RecordsContextModel()
-            : base(skipDetectChanges: false, modelId: new Guid("124a91a9-9cfd-443e-baf6-8e7b9f0616e2"), entityTypeCount: 19)
+            : base(skipDetectChanges: false, modelId: new Guid("f543d4df-5145-45d5-a1e4-c0975ec4ad00"), entityTypeCount: 19)
         {
         }
 

@@ -20,7 +20,7 @@ namespace Assistant.Records.Storage.Sqlite.Model
                 "Assistant.Records.Storage.Rows.RoomRow",
                 typeof(RoomRow),
                 baseEntityType,
-                propertyCount: 13,
+                propertyCount: 12,
                 foreignKeyCount: 1,
                 unnamedIndexCount: 1,
                 keyCount: 1);
@@ -64,14 +64,6 @@ namespace Assistant.Records.Storage.Sqlite.Model
                 fieldInfo: typeof(RoomRow).GetField("<IsGroup>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 sentinel: false);
             isGroup.AddAnnotation("Relational:ColumnName", "is_group");
-
-            var isWatching = runtimeEntityType.AddProperty(
-                "IsWatching",
-                typeof(bool),
-                propertyInfo: typeof(RoomRow).GetProperty("IsWatching", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
-                fieldInfo: typeof(RoomRow).GetField("<IsWatching>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
-                sentinel: false);
-            isWatching.AddAnnotation("Relational:ColumnName", "is_watching");
 
             var listenedFrom = runtimeEntityType.AddProperty(
                 "ListenedFrom",
