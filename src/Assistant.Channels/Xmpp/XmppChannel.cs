@@ -23,7 +23,7 @@ public static class XmppChannel
         {
             var clock = provider.GetRequiredService<TimeProvider>();
             var logger = provider.GetRequiredService<ILogger<XmppService>>();
-            var desk = new XmppDesk(log, conversations, new(log, engine, book, people), book, people, settings, clock, Console.Error.WriteLine);
+            var desk = new XmppDesk(log, conversations, new(log, engine, book, people), book, people, settings, clock, logger);
             var line = new XmppLine(settings, new(new(log.Database, XmppSettings.Channel), places), desk, XmppPace.Usual, clock, logger);
             return new XmppService(settings, line, new(new(log.Database), new XmppSender(line, settings), Patience, clock), XmppPace.Usual, clock, logger);
         });

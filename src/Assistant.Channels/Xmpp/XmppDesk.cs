@@ -7,6 +7,7 @@ using Assistant.Records.People;
 using Assistant.Records.Storage;
 using Assistant.Trade.Quantities;
 using Assistant.Trade.Rules;
+using Microsoft.Extensions.Logging;
 
 namespace Assistant.Channels.Xmpp;
 
@@ -14,7 +15,7 @@ namespace Assistant.Channels.Xmpp;
 /// Takes what is said in the rooms and what is written directly: finds out who it is by the account, and puts the reply into the outbox
 /// in one commit with what it answers.
 /// </summary>
-internal sealed class XmppDesk(EventLog log, ConversationService conversations, VisitJoining joining, PhraseBook book, PeopleService people, XmppSettings settings, TimeProvider clock, Action<Exception> onFailure) : IXmppTalk
+internal sealed partial class XmppDesk(EventLog log, ConversationService conversations, VisitJoining joining, PhraseBook book, PeopleService people, XmppSettings settings, TimeProvider clock, ILogger logger) : IXmppTalk
 {
     private const string Channel = XmppSettings.Channel;
 
@@ -37,6 +38,7 @@ internal sealed class XmppDesk(EventLog log, ConversationService conversations, 
         }
         else if (words.IsToUs)
         {
+            Stranger(logger, room);
             await OnceADayAsync(said, words.Account is null ? "" : words.Nick, words.Account is null ? Line("xmpp.hidden") : Line("xmpp.stranger", ("nick", words.Nick), ("self", settings.Self.ToString())), cancellation);
         }
     }
@@ -70,6 +72,7 @@ internal sealed class XmppDesk(EventLog log, ConversationService conversations, 
         }
         else
         {
+            Stranger(logger, "a direct message");
             await OnceADayAsync(said, "", Line(result is null ? "chat.stranger-direct" : "chat.code-refused"), cancellation);
         }
     }
@@ -97,7 +100,7 @@ internal sealed class XmppDesk(EventLog log, ConversationService conversations, 
         catch (Exception failure) when (failure is not (RecordsException or OperationCanceledException))
         {
             // One message that can not be taken must not hold up all that come after it. Its sender is told.
-            onFailure(failure);
+            NotTaken(logger, failure);
             await SayAsync(said, Line("xmpp.failed"), cancellation);
         }
     }
@@ -110,6 +113,12 @@ internal sealed class XmppDesk(EventLog log, ConversationService conversations, 
         outbox.AddAsync(Channel, said.Conversation, said.Id, line, clock.GetUtcNow(), cancellation);
 
     private Reply Line(string key, params ReadOnlySpan<ReasonPart> parts) => new(book.Say(key, UnitSystem.Us, parts), [], [], null, [], null, [], null, []);
+
+    [LoggerMessage(LogLevel.Warning, "Chat: somebody in {Place} who is not enrolled is refused")]
+    private static partial void Stranger(ILogger logger, string place);
+
+    [LoggerMessage(LogLevel.Error, "Chat: a message could not be taken")]
+    private static partial void NotTaken(ILogger logger, Exception failure);
 
     private sealed record Speaker(string Name, Person? Person);
 

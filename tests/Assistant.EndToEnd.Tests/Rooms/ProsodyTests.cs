@@ -1,5 +1,6 @@
 using Assistant.Channels.Tests.Text;
 using Assistant.Dialogue.Visits;
+using Assistant.EndToEnd.Tests.Fixtures;
 using Xunit.Abstractions;
 using static Assistant.EndToEnd.Tests.Rooms.RoomScene;
 
@@ -145,8 +146,20 @@ public sealed class ProsodyTests(ITestOutputHelper output)
         await SayAsync(kim, "ok");
         await SayAsync(kim, "box 50");
 
+        // The account is taken from the person: what is said in the room counts no more. That it is not known was told once today.
+        var revoked = await AppRun.OfAsync(["people", "revoke", "Kim Nowak", "--data", scene.Server.Data]);
+        Assert.True(revoked.ExitCode == 0, revoked.Error);
+        var (posts, refusals) = (kim.Screen.Count(l => l.From != "Kim"), Refusals(scene));
+        kim.Say("probe 51");
+        kim.Say("Coldwalk: status");
+        kim.Tell($"coldwalk@coldwalk.{Prosody.Host}", "status");
+        await UntilAsync(() => Refusals(scene) == refusals + 2, () => scene.Server.Errors);
+        await Task.Delay(2000);
+        Assert.Equal(posts, kim.Screen.Count(l => l.From != "Kim"));
+
         var (_, state) = await scene.StoredAsync();
         Assert.Equal("Kim Nowak", Taken(state, "box_temperature").By);
+        Assert.DoesNotContain(state.History.Keys, f => f.Name == "box_temperature_check");
     }
 
     [Fact]
@@ -165,6 +178,8 @@ public sealed class ProsodyTests(ITestOutputHelper output)
         Assert.Equal(1, Replies(kim));
         Assert.DoesNotContain("no line to the server", scene.Server.Errors, StringComparison.Ordinal);
     }
+
+    private static int Refusals(RoomScene scene) => scene.Server.Errors.Split("who is not enrolled is refused").Length - 1;
 
     /// <summary>Says it, and waits until the room has it.</summary>
     private static async Task ToldAsync(ChatPerson person, string text)
