@@ -54,6 +54,11 @@ internal sealed partial class BotPosts(BotFrameworkAuthentication authentication
         {
             return room.SummaryId is { } there && await EditAsync(room, there, activity, cancellation) ? there : await PostAsync(room, activity, cancellation);
         }
+        catch (ErrorResponseException never) when (never.Response.StatusCode is HttpStatusCode.MethodNotAllowed or HttpStatusCode.NotImplemented)
+        {
+            // Posted anew at every change it would drown the thread: it is said at each verdict from now on.
+            await rooms.CanNotEditAsync(room, cancellation);
+        }
         catch (ErrorResponseException gone) when (IsGone(gone))
         {
             await ForgetAsync(room, gone, cancellation);
@@ -90,9 +95,9 @@ internal sealed partial class BotPosts(BotFrameworkAuthentication authentication
             await client.Conversations.UpdateActivityAsync(room.Conversation, postId, activity, patience.Token);
             return true;
         }
-        catch (ErrorResponseException missing) when (missing.Response.StatusCode is HttpStatusCode.NotFound or HttpStatusCode.MethodNotAllowed or HttpStatusCode.NotImplemented)
+        catch (ErrorResponseException missing) when (missing.Response.StatusCode is HttpStatusCode.NotFound)
         {
-            // Somebody deleted it, or the channel changes nothing: it is posted anew.
+            // Somebody deleted it: it is posted anew.
             activity.Id = null;
             return false;
         }

@@ -78,6 +78,10 @@ public sealed class RoomStore(IRecordsDatabase database)
         return isOurs;
     }, cancellation);
 
+    /// <summary>The room's service changes no posts.</summary>
+    public Task CanNotEditAsync(Room room, CancellationToken cancellation = default) => database.WriteAsync(context =>
+        context.Rooms.Where(r => r.Channel == room.Channel && r.Conversation == room.Conversation).ExecuteUpdateAsync(set => set.SetProperty(r => r.CanEdit, false), cancellation), cancellation);
+
     /// <summary>The room is gone, or the program is no longer in it: it is on no visit, and what waits for it is given up.</summary>
     public Task ForgetAsync(string channel, string conversation, DateTimeOffset at, string trouble, CancellationToken cancellation = default) => database.WriteAsync(async context =>
     {
@@ -102,7 +106,9 @@ public sealed class RoomStore(IRecordsDatabase database)
             (row.VisitId, row.Told) = (visit?.Id, visit?.Version ?? 0);
         }
 
-        (row.Reference, row.IsGroup, row.CanEdit) = (room.Reference, room.IsGroup, room.CanEdit);
+        // That its service changes no posts was found out by trying.
+        var canEdit = row.Reference == room.Reference ? row.CanEdit : room.CanEdit;
+        (row.Reference, row.IsGroup, row.CanEdit) = (room.Reference, room.IsGroup, canEdit);
         return await context.SaveChangesAsync(cancellation);
     }
 

@@ -79,6 +79,22 @@ public sealed class BotRoomsTests : IAsyncLifetime, IDisposable
         Assert.Equal(before, thread.Connector.Calls.Count);
     }
 
+    [Fact]
+    public async Task Where_no_post_can_be_changed_the_summary_is_not_posted_at_every_reading()
+    {
+        await thread.ReadAsync("Read so far");
+        thread.Connector.TakesChanges = false;
+        foreach (var text in new[] { "4", "2", "yes" })
+        {
+            var before = thread.Posts.Count;
+            await PageAsync(text);
+            await thread.ReadAsync("Kim on the page", before);
+        }
+
+        Assert.Empty(thread.Edits);
+        Assert.Single(thread.Posts, p => p.Contains("Read so far", StringComparison.Ordinal));
+    }
+
     private async Task UntilAskedAsync(string fact)
     {
         for (var turn = 0; turn < 30 && asked != fact; turn++)

@@ -44,6 +44,9 @@ internal sealed class StubConnector : IAsyncDisposable
     /// <summary>What the service answers, where it does not take it (404: the conversation is gone).</summary>
     public HttpStatusCode Status { get; set; } = HttpStatusCode.OK;
 
+    /// <summary>False for a service that changes no posts (405).</summary>
+    public bool TakesChanges { get; set; } = true;
+
     /// <summary>The next activity the bot sent, with the path it was sent to.</summary>
     public (string Path, JsonNode Activity) Take() =>
         received.TryTake(out var sent, TimeSpan.FromSeconds(15)) ? sent : throw new TimeoutException("The bot sent nothing.");
@@ -72,8 +75,9 @@ internal sealed class StubConnector : IAsyncDisposable
                 var activity = await JsonNode.ParseAsync(context.Request.InputStream);
                 var call = new Call(context.Request.HttpMethod, context.Request.Url!.AbsolutePath, activity!, $"sent-{calls.Count + 1}");
                 context.Response.ContentType = "application/json";
-                context.Response.StatusCode = (int)Status;
-                if (Status == HttpStatusCode.OK)
+                var status = call.Method == "PUT" && !TakesChanges ? HttpStatusCode.MethodNotAllowed : Status;
+                context.Response.StatusCode = (int)status;
+                if (status == HttpStatusCode.OK)
                 {
                     calls.Enqueue(call);
                     received.Add((call.Path, activity!));

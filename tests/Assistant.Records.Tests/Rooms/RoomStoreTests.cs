@@ -18,7 +18,7 @@ public abstract class RoomStoreTests(Store store)
         await using var records = await TemporaryRecords.OpenAsync(store);
         using var service = new ConversationService(records.Log, new CountingEngine());
         var rooms = new RoomStore(records.Database);
-        await rooms.SaveAsync(Thread);
+        await rooms.SaveAsync(Thread with { CanEdit = false });
         Assert.Null((await rooms.FindAsync("team", "thread-1"))!.VisitId);
         await service.HandleAsync(Invented.Message("m-1"));
         var visit = (await records.Log.VisitOfAsync("chat", "c-1"))!;
@@ -59,7 +59,7 @@ public abstract class RoomStoreTests(Store store)
         await using var records = await TemporaryRecords.OpenAsync(store);
         using var service = new ConversationService(records.Log, new CountingEngine());
         var rooms = new RoomStore(records.Database);
-        await rooms.SaveAsync(Thread);
+        await rooms.SaveAsync(Thread with { CanEdit = false });
         await service.HandleAsync(Invented.Message("m-1", conversation: "thread-1") with { Channel = "team" });
         var room = Assert.Single(await rooms.BehindAsync());
         var version = VisitState.Fold(await records.Log.ReadAsync(room.VisitId!)).Version;
@@ -70,6 +70,52 @@ public abstract class RoomStoreTests(Store store)
         Assert.StartsWith("news by", Assert.Single(await new ReplyOutbox(records.Database).DueAsync("team", Invented.Morning)).Reply.Say.Full, StringComparison.Ordinal);
         Assert.Equal(version, await rooms.ShownAsync(room));
         Assert.Empty(await rooms.BehindAsync());
+    }
+
+    [Fact]
+    public async Task A_room_without_its_summary_is_behind()
+    {
+        await using var records = await TemporaryRecords.OpenAsync(store);
+        using var service = new ConversationService(records.Log, new CountingEngine());
+        var rooms = new RoomStore(records.Database);
+        await service.HandleAsync(Invented.Message("m-1", conversation: "thread-1") with { Channel = "team" });
+        await rooms.SaveAsync(Thread);
+        Assert.Single(await rooms.BehindAsync());
+
+        await using (var held = (await HeldRoom.TakeAsync(records.Database, "team", "thread-1"))!)
+        {
+            await held.SummedUpAsync("post-1", "digest");
+        }
+
+        Assert.Empty(await rooms.BehindAsync());
+    }
+
+    [Fact]
+    public async Task While_one_program_changes_a_summary_no_other_does()
+    {
+        await using var records = await TemporaryRecords.OpenAsync(store);
+        await new RoomStore(records.Database).SaveAsync(Thread);
+        await using var held = await HeldRoom.TakeAsync(records.Database, "team", "thread-1");
+
+        await using var second = await HeldRoom.TakeAsync(records.Database, "team", "thread-1");
+
+        // Only PostgreSQL has more than one program on it.
+        Assert.Equal(store == Store.Postgres, second is null);
+    }
+
+    [Fact]
+    public async Task That_a_service_changes_no_posts_is_kept_until_the_room_is_reached_otherwise()
+    {
+        await using var records = await TemporaryRecords.OpenAsync(store);
+        var rooms = new RoomStore(records.Database);
+        await rooms.SaveAsync(Thread);
+        await rooms.CanNotEditAsync(Thread);
+        await rooms.SaveAsync(Thread);
+        Assert.False((await rooms.FindAsync("team", "thread-1"))!.CanEdit);
+
+        await rooms.SaveAsync(Thread with { Reference = "another" });
+
+        Assert.True((await rooms.FindAsync("team", "thread-1"))!.CanEdit);
     }
 
     [Fact]
