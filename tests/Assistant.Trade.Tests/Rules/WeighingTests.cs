@@ -73,6 +73,8 @@ public class WeighingTests
         var fans = new FaultRule(FaultCode.EvaporatorAirflow, "", [], [], Expectation.Sees(Symptom.EvaporatorFans, new Weight(0.25), 1, 2).Proving());
 
         Assert.Equal((0, 0.25), (Weighing.Of(fans, Read((Symptom.EvaporatorFans, 0))).Support, Weighing.Of(fans, Read((Symptom.EvaporatorFans, 0))).Misfit));
+        Assert.False(fans.Shows[0].Fits(new(0, 0)));
+        Assert.True(fans.Shows[0].Fits(new(1, 0)));
         Assert.Equal((1, 0.0), (Weighing.Of(fans, Read((Symptom.EvaporatorFans, 1))).Support, Weighing.Of(fans, Read((Symptom.EvaporatorFans, 1))).Misfit));
     }
 
