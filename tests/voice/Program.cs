@@ -6,6 +6,7 @@ Dictionary<string, Action<VoiceParts>> measures = new(StringComparer.Ordinal)
 {
     ["calibration"] = CalibrationScore.Write,
     ["recognition"] = RecognitionScore.Write,
+    ["live"] = LiveScore.Write,
     ["foreign"] = ForeignScore.Write,
     ["stored"] = StoredScore.Write,
     ["echo"] = EchoScore.Write,

@@ -25,6 +25,7 @@ public sealed class HandsFreeTalk(VoiceSession session, ISpeechVoice voice, Micr
         try
         {
             var turn = await session.StartAsync(opening, cancellation);
+            _ = session.WarmUpAsync();
             while (!hearing.IsCompleted)
             {
                 await SayAsync(turn, pieces.Reader, cancellation);

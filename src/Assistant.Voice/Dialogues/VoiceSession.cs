@@ -44,6 +44,9 @@ public sealed class VoiceSession(SpeechRecogniser recogniser, VoiceDialogue dial
         return new(Heard.Nothing, step.Say);
     }
 
+    /// <summary>Makes ready for the first answer while the first question is asked. What is heard meanwhile waits for it.</summary>
+    public Task WarmUpAsync() => State is { } state ? Task.Run(() => recogniser.WarmUp(dialogue.Grammar(state))) : Task.CompletedTask;
+
     /// <summary>Takes one utterance that began after the assistant had finished speaking.</summary>
     public async Task<VoiceTurn> HearAsync(PcmAudio utterance, CancellationToken cancellation = default)
     {
@@ -90,6 +93,9 @@ public sealed class VoiceSession(SpeechRecogniser recogniser, VoiceDialogue dial
             return (heard, step);
         }));
     }
+
+    /// <summary>Done when nothing is being heard ahead any more.</summary>
+    public Task Settled => ahead?.Heard ?? Task.CompletedTask;
 
     /// <summary>Whether that sound was heard ahead and its words are whole: nothing that may still come would change what they mean.</summary>
     public bool IsWhole(PcmAudio sound) => State is { } state && IsAbout(sound, state) && ahead is { Heard.IsCompletedSuccessfully: true } heard

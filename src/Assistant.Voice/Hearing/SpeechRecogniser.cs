@@ -12,12 +12,16 @@ public sealed class SpeechRecogniser : IDisposable
 {
     private const string Background = "background";
 
+    /// <summary>Half a second of nothing that is just loud enough to be looked at.</summary>
+    private static readonly PcmAudio Rush = new([.. Enumerable.Range(0, PcmAudio.HearingRate / 2).Select(i => (short)((i * 7919 % 400) - 200))], PcmAudio.HearingRate);
+
     private readonly Lock turn = new();
     private readonly SphinxDecoder scorer;
     private readonly SphinxDecoder decoder;
     private readonly SenoneScores scores;
     private readonly HearingThresholds thresholds;
     private readonly HashSet<string> known = new(StringComparer.Ordinal);
+    private bool isClosed;
 
     private SpeechRecogniser(SphinxDecoder scorer, SphinxDecoder decoder, SenoneScores scores, HearingThresholds thresholds) =>
         (this.scorer, this.decoder, this.scores, this.thresholds) = (scorer, decoder, scores, thresholds);
@@ -56,6 +60,7 @@ public sealed class SpeechRecogniser : IDisposable
         ArgumentNullException.ThrowIfNull(grammar);
         lock (turn)
         {
+            ObjectDisposedException.ThrowIf(isClosed, this);
             var sound = speech.At(PcmAudio.HearingRate);
             if (IsNoise(sound))
             {
@@ -71,11 +76,22 @@ public sealed class SpeechRecogniser : IDisposable
         }
     }
 
+    /// <summary>Makes ready for a grammar: the first utterance of all would otherwise wait for it, and for the program's own code to be compiled.</summary>
+    public void WarmUp(SpeechGrammar grammar) => Hear(Rush, grammar, _ => grammar);
+
+    /// <summary>Waits for what is being heard: the library does not bear being taken away under it.</summary>
     public void Dispose()
     {
-        scorer.Dispose();
-        decoder.Dispose();
-        scores.Dispose();
+        lock (turn)
+        {
+            if (!isClosed)
+            {
+                isClosed = true;
+                scorer.Dispose();
+                decoder.Dispose();
+                scores.Dispose();
+            }
+        }
     }
 
     private bool IsNoise(PcmAudio sound) => sound.Duration < thresholds.LeastSpeech || sound.Loudness() < thresholds.LeastLoudness;

@@ -11,6 +11,7 @@ internal static class PageWaits
           const frame = 160;
           let floor = 0, frames = 0, last = 0, previous = 0;
           globalThis.waits = [];
+          performance.setResourceTimingBufferSize(5000);
           const Native = globalThis.AudioWorkletNode;
           globalThis.AudioWorkletNode = class extends Native {
             constructor(...given) {
@@ -32,13 +33,14 @@ internal static class PageWaits
           };
           const start = AudioBufferSourceNode.prototype.start;
           AudioBufferSourceNode.prototype.start = function (...given) {
-            if (last > 0) globalThis.waits.push((performance.now() - last) / 1000);
+            const asked = performance.getEntriesByType("resource").filter(entry => entry.name.includes("/piece")).at(-1);
+            if (last > 0 && asked) globalThis.waits.push([asked.startTime, asked.responseEnd, performance.now()].map(at => (at - last) / 1000));
             last = 0;
             return start.apply(this, given);
           };
         }
         """);
 
-    /// <summary>Seconds from the last word to the start of each reply since.</summary>
-    public static Task<double[]> SoFarAsync(IPage page) => page.EvaluateAsync<double[]>("() => globalThis.waits");
+    /// <summary>For each reply since, seconds from the last word until the piece of sound that ended it was sent, until the answer had come, and until it began to sound.</summary>
+    public static Task<double[][]> SoFarAsync(IPage page) => page.EvaluateAsync<double[][]>("() => globalThis.waits");
 }

@@ -28,7 +28,7 @@ public sealed class SpokenReadingTests(TalkingPhone phone, ITestOutputHelper out
         await SayHandsFreeAsync(page, "thats right");
         await Assertions.Expect(page.Locator("#voice-said")).ToContainTextAsync("9.5");
         var waits = await PageWaits.SoFarAsync(page);
-        output.WriteLine($"From the last word to the start of the reply: {string.Join(", ", waits.Select(w => $"{w:0.00} s"))}");
+        output.WriteLine($"From the last word until its end was sent, the answer had come, and it sounded, in s: {string.Join("; ", waits.Select(w => string.Join(", ", w.Select(s => $"{s:0.00}"))))}");
         Assert.Equal(2, waits.Length);
         await page.Locator("#voice-leave").ClickAsync();
         await Assertions.Expect(page.Locator("#log .heard").Last).ToContainTextAsync("9.5 °C");

@@ -78,8 +78,8 @@ public sealed class LiveEarTests(HearingParts hearing)
                 return (utterance, watched.QuietFrames);
             }
 
-            // The sound comes no faster than it is heard: as at a microphone, whose pieces take their time.
-            await Task.Delay(watched.QuietFrames > 19 ? 40 : 0);
+            // The sound comes no faster than it is heard, whatever else the machine does.
+            await session.Settled;
         }
 
         return (null, 0);

@@ -3,6 +3,7 @@ using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
 using Assistant.Voice.Grammars;
 using Assistant.Voice.Scoring.Kit;
+using Assistant.Voice.Sound;
 
 namespace Assistant.Voice.Scoring.Scores;
 
@@ -38,12 +39,15 @@ internal static class RecognitionScore
     }
 
     /// <summary>Whether an answer was heard as it was meant, and whether the gate let it through.</summary>
-    internal static (bool Right, bool Accepted, string Note) Hear(VoiceParts parts, SyntheticVoice voice, SpokenAnswer answer, double noise, int index, SpeechGrammar grammar)
+    internal static (bool Right, bool Accepted, string Note) Judged(VoiceParts parts, SpokenAnswer answer, PcmAudio sound, SpeechGrammar grammar)
     {
         var fact = FactCatalogue.Find(answer.Fact)!;
-        var heard = parts.Recogniser.Hear(FanNoise.Behind(voice.Say(answer.Words), noise, Seed + index), grammar);
+        var heard = parts.Recogniser.Hear(sound, grammar);
         var readings = parts.Understander.Understand(heard.Words ?? "", new UnderstandingContext(fact, UnitSystem.Us)).Readings;
         var right = readings is [var only] && Math.Abs(only.Value - answer.Value!.Value) < 1e-9 && only.Unit.Symbol == answer.Unit;
         return (right, heard.Accepted is not null, $"{answer.Words} > {heard.Words} ({heard.Fit:0.0})");
     }
+
+    private static (bool Right, bool Accepted, string Note) Hear(VoiceParts parts, SyntheticVoice voice, SpokenAnswer answer, double noise, int index, SpeechGrammar grammar) =>
+        Judged(parts, answer, FanNoise.Behind(voice.Say(answer.Words), noise, Seed + index), grammar);
 }

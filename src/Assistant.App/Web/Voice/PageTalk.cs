@@ -26,7 +26,9 @@ internal sealed class PageTalk : IDisposable
     public Task<VoiceView> StartAsync(CancellationToken cancellation) => InTurnAsync(async () =>
     {
         Fresh();
-        return await ViewAsync(await session.StartAsync(cancellation: cancellation), cancellation);
+        var turn = await session.StartAsync(cancellation: cancellation);
+        _ = session.WarmUpAsync();
+        return await ViewAsync(turn, cancellation);
     }, cancellation);
 
     /// <summary>A whole utterance: the button was held while it was said.</summary>
