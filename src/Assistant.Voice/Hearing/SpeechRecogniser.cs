@@ -68,11 +68,18 @@ public sealed class SpeechRecogniser : IDisposable
             }
 
             sound = ComfortNoise.Under(SpeechSpan.Of(NoiseReduction.Of(sound)));
-            scores.Clear();
-            var free = scorer.Decode(Background, sound);
-            var best = Decode(grammar, Beams.Usual);
-            var heard = Judge(best, free);
-            return heard.Accepted is { } words && rivals?.Invoke(words) is { } others ? heard with { Margin = Margin(best, others) } : heard;
+            try
+            {
+                var free = scorer.Decode(Background, sound);
+                var best = Decode(grammar, Beams.Usual);
+                var heard = Judge(best, free);
+                return heard.Accepted is { } words && rivals?.Invoke(words) is { } others ? heard with { Margin = Margin(best, others) } : heard;
+            }
+            finally
+            {
+                // Nothing of what was said stays, also where the program is killed before the next utterance.
+                scores.Clear();
+            }
         }
     }
 

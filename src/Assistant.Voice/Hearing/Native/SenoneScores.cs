@@ -2,7 +2,7 @@ namespace Assistant.Voice.Hearing.Native;
 
 /// <summary>
 /// How well each frame of an utterance fits each of the model's sounds (its senones), as one decoder writes it down for others. It lies in
-/// memory where the machine has a folder there, readable by nobody else, and goes with the next utterance.
+/// memory where the machine has a folder there, readable by nobody else, until the utterance has been heard.
 /// </summary>
 internal sealed class SenoneScores : IDisposable
 {
