@@ -18,6 +18,12 @@ internal static class ReadingViews
                 yield return View(state, fact, questioned.Value, taken: null, doubted: true, phrases);
             }
 
+            if (state.Disputes.TryGetValue(fact, out var dispute))
+            {
+                // Neither counts yet; both are seen.
+                yield return View(state, fact, dispute.Other.Value!, dispute.Other, doubted: true, phrases);
+            }
+
             if (state.Facts.Find(fact) is { } value)
             {
                 yield return View(state, fact, value, state.History.GetValueOrDefault(fact)?.LastOrDefault(), doubted: false, phrases);

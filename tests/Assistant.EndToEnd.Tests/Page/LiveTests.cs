@@ -87,11 +87,14 @@ public class LiveTests(Phone phone)
         await lee.Context.SetOfflineAsync(false);
 
         await Assertions.Expect(lee.Locator("#log .heard").Filter(new() { HasText = "Kim read 4 °C meanwhile" })).ToBeVisibleAsync();
+        await Assertions.Expect(kim.Locator("#ask")).ToContainTextAsync("Lee says 5 °C, Kim says 4 °C. Which one counts?");
         await kim.Locator("#show-readings").ClickAsync();
         var reading = kim.Locator("#readings-list .reading").Filter(new() { HasText = "setpoint" });
         await Assertions.Expect(reading).ToContainTextAsync("4 °C");
         await Assertions.Expect(reading).ToContainTextAsync("also 5 °C, Lee");
         await Phone.ShootAsync(kim, "reading-beside");
+        await Talk.SayAsync(lee, "Kim's");
+        await Assertions.Expect(lee.Locator("#ask")).ToHaveAttributeAsync("data-asked", "differential");
     }
 
     private async Task<List<(string Kind, string Id, JsonNode Data)>> ReadAsync(string id, string? lastSeen)
