@@ -12,9 +12,14 @@ internal sealed partial class BotDelivery(RoomStore rooms, ReplyOutbox outbox, B
     private static readonly DeliveryOptions Persistence = new() { FirstWait = TimeSpan.FromSeconds(2), LongestWait = TimeSpan.FromMinutes(5), Attempts = 300 };
 
     private static readonly TimeSpan Beat = TimeSpan.FromMilliseconds(200);
+
+    /// <summary>Within this a conversation noted since, on this program or another, is known.</summary>
+    private static readonly TimeSpan BetweenLooks = TimeSpan.FromSeconds(1);
+
     private static readonly TimeSpan AfterFailure = TimeSpan.FromSeconds(5);
 
     private readonly Dictionary<string, (BotSender Sender, OutboxDeliverer Deliverer)> channels = new(StringComparer.Ordinal);
+    private long? looked;
 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
@@ -40,6 +45,22 @@ internal sealed partial class BotDelivery(RoomStore rooms, ReplyOutbox outbox, B
 
     private async Task DeliverAsync(CancellationToken cancellation)
     {
+        if (looked is not { } last || clock.GetElapsedTime(last) >= BetweenLooks)
+        {
+            await LookAsync(cancellation);
+            looked = clock.GetTimestamp();
+        }
+
+        foreach (var (_, deliverer) in channels.Values)
+        {
+            while (await deliverer.DeliverOneAsync(cancellation))
+            {
+            }
+        }
+    }
+
+    private async Task LookAsync(CancellationToken cancellation)
+    {
         foreach (var known in (await rooms.WithReferenceAsync(cancellation)).GroupBy(r => r.Channel))
         {
             if (!channels.TryGetValue(known.Key, out var channel))
@@ -49,9 +70,6 @@ internal sealed partial class BotDelivery(RoomStore rooms, ReplyOutbox outbox, B
             }
 
             channel.Sender.Know(known);
-            while (await channel.Deliverer.DeliverOneAsync(cancellation))
-            {
-            }
         }
     }
 

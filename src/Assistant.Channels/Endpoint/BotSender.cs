@@ -14,7 +14,8 @@ internal sealed class BotSender(string channel, BotPosts posts) : IReplySender
     /// <summary>The channel's conversations as they are on record now.</summary>
     public void Know(IEnumerable<Room> known) => rooms = known.ToDictionary(r => r.Conversation, StringComparer.Ordinal);
 
-    public bool Groups(string conversation) => rooms.TryGetValue(conversation, out var room) && room.IsGroup;
+    /// <summary>True as well for a conversation noted since: its replies wait a moment, and by then it is known.</summary>
+    public bool Groups(string conversation) => !rooms.TryGetValue(conversation, out var room) || room.IsGroup;
 
     public async Task<Sent> SendAsync(OutboxItem item, CancellationToken cancellation)
     {

@@ -14,5 +14,5 @@ public sealed record RoomPace(TimeSpan Quiet, TimeSpan Longest)
     /// <summary>How often it is looked for what another program heard, where its news did not come. Default: 5 s.</summary>
     public TimeSpan BetweenLooks { get; init; } = TimeSpan.FromSeconds(5);
 
-    public bool IsOver(DateTimeOffset first, DateTimeOffset last, DateTimeOffset now) => last + Quiet <= now || first + Longest <= now;
+    public bool IsOver(TimeSpan sinceFirst, TimeSpan sinceLast) => sinceLast >= Quiet || sinceFirst >= Longest;
 }

@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using Assistant.Records.Log;
 using Assistant.Records.Rooms;
-using Assistant.Records.Storage;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 
@@ -13,25 +12,26 @@ namespace Assistant.Channels.Rooms;
 /// </summary>
 internal sealed partial class RoomTeller(EventLog log, RoomStore rooms, RoomNews news, RoomSummaries summaries, RoomReminders reminders, RoomPace pace, TimeProvider clock, ILogger<RoomTeller> logger) : BackgroundService
 {
-    private readonly ConcurrentDictionary<string, (DateTimeOffset First, DateTimeOffset Last)> grown = new(StringComparer.Ordinal);
+    // By the running time and not by the clock, which may be set back.
+    private readonly ConcurrentDictionary<string, (long First, long Last)> grown = new(StringComparer.Ordinal);
 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
         log.Grew += Note;
         try
         {
-            var looked = DateTimeOffset.MinValue;
+            long? looked = null;
             for (; !stoppingToken.IsCancellationRequested; await Task.Delay(pace.Beat, clock, stoppingToken).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing))
             {
-                var now = clock.GetUtcNow();
-                var ready = grown.Where(g => pace.IsOver(g.Value.First, g.Value.Last, now)).Select(g => g.Key).ToHashSet(StringComparer.Ordinal);
-                if (ready.Count == 0 && now - looked < pace.BetweenLooks)
+                var ready = grown.Where(g => pace.IsOver(clock.GetElapsedTime(g.Value.First), clock.GetElapsedTime(g.Value.Last))).Select(g => g.Key).ToHashSet(StringComparer.Ordinal);
+                var isLook = looked is not { } last || clock.GetElapsedTime(last) >= pace.BetweenLooks;
+                if (ready.Count == 0 && !isLook)
                 {
                     continue;
                 }
 
-                looked = now - looked < pace.BetweenLooks ? looked : now;
-                await TellAllAsync(ready, isLook: looked == now, stoppingToken);
+                looked = isLook ? clock.GetTimestamp() : looked;
+                await TellAllAsync(ready, isLook, stoppingToken);
             }
         }
         finally
@@ -47,29 +47,38 @@ internal sealed partial class RoomTeller(EventLog log, RoomStore rooms, RoomNews
             grown.TryRemove(visit, out _);
         }
 
-        try
+        if (isLook)
         {
-            if (isLook)
-            {
-                await reminders.GiveDueAsync(cancellation);
-            }
+            await GuardAsync(() => reminders.GiveDueAsync(cancellation), cancellation);
+        }
 
+        await GuardAsync(async () =>
+        {
             foreach (var room in await rooms.BehindAsync(cancellation))
             {
                 // Found by looking: another program heard it, or this one was stopped. What is under way here has its own time.
                 if (ready.Contains(room.VisitId!) || (isLook && !grown.ContainsKey(room.VisitId!)))
                 {
-                    await TellAsync(room, cancellation);
+                    await GuardAsync(() => TellAsync(room, cancellation), cancellation);
                 }
             }
-        }
-        catch (RecordsException failure)
+        }, cancellation);
+    }
+
+    // One room that can not be told must hold up neither the others nor the program: what is untold is found at the next look.
+    private async Task GuardAsync(Func<Task> tell, CancellationToken cancellation)
+    {
+        try
         {
-            Waits(logger, failure.Message);
+            await tell();
         }
         catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
         {
             // It is stopping: what is untold is told when it starts.
+        }
+        catch (Exception failure) when (failure is not OutOfMemoryException)
+        {
+            Waits(logger, failure.Message);
         }
     }
 
@@ -90,7 +99,7 @@ internal sealed partial class RoomTeller(EventLog log, RoomStore rooms, RoomNews
 
     private void Note(object? sender, VisitGrew grew)
     {
-        var now = clock.GetUtcNow();
+        var now = clock.GetTimestamp();
         grown.AddOrUpdate(grew.VisitId, (now, now), (_, before) => (before.First, now));
     }
 

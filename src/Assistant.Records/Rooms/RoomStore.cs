@@ -40,7 +40,7 @@ public sealed class RoomStore(IRecordsDatabase database)
         (await context.Rooms.AsNoTracking().Join(context.Visits, r => r.VisitId, v => v.Id, (r, v) => new { Room = r, v.Version })
             .Where(r => r.Version > r.Room.Told || (r.Room.CanEdit && r.Room.SummaryId == null)).Select(r => r.Room).ToListAsync(cancellation)).Select(Read).ToImmutableArray());
 
-    /// <summary>The rooms that can be written to unasked by what is on record of them, and are on a visit or have something waiting.</summary>
+    /// <summary>The rooms that can be written to unasked by what is on record of them.</summary>
     public Task<ImmutableArray<Room>> WithReferenceAsync(CancellationToken cancellation = default) => database.UseAsync(async context =>
         (await context.Rooms.AsNoTracking().Where(r => r.Reference != null).ToListAsync(cancellation)).Select(Read).ToImmutableArray());
 
