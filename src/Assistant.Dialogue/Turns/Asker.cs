@@ -48,7 +48,7 @@ internal sealed class Asker(PhraseBook book)
 
         if (RequestTaker.Due(state, stop) is { } request)
         {
-            return RequestTaker.Question(book, state, request);
+            return RequestTaker.Plainly(book, state, request);
         }
 
         var fact = FactAt(state);

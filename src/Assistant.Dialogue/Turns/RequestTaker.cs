@@ -60,6 +60,11 @@ internal static class RequestTaker
     public static ReadingRequest? Beside(VisitState state, WalkStop stop) =>
         stop.Kind is StopKind.Confirms or StopKind.Acts or StopKind.Chooses ? Waiting(state) : null;
 
+    /// <summary>The question for it: by whom it is asked, or plainly to who is alone on the visit and asked for it themselves.</summary>
+    public static Asked Plainly(PhraseBook book, VisitState state, ReadingRequest request) => VisitCrew.Of(state) is [var alone] && alone.Name == request.By
+        ? new(book.Say("ask." + request.Fact.Name, state.Units), request.Fact.Choices, request.Fact)
+        : Question(book, state, request);
+
     /// <summary>The question for it, by whom it is asked.</summary>
     public static Asked Question(PhraseBook book, VisitState state, ReadingRequest request)
     {

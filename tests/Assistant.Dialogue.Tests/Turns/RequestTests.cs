@@ -33,6 +33,15 @@ public sealed class RequestTests
     }
 
     [Fact]
+    public void Who_is_alone_on_the_visit_is_asked_plainly_for_what_they_asked_for_themselves()
+    {
+        var asked = Say("Sam", "ask-for product_temperature");
+
+        Assert.Equal("product_temperature", asked.AskedFact);
+        Assert.DoesNotContain("Sam asks", asked.Ask!.Full, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Who_asked_is_told_once_whatever_they_say_next_and_nobody_else_is()
     {
         Say("Lee", "ask-for product_temperature");
