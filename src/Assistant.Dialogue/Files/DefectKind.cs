@@ -23,7 +23,7 @@ public enum DefectKind
     /// <summary>A placeholder is not closed, badly named or badly formatted.</summary>
     BadPlaceholder,
 
-    /// <summary>The brief form wants a number or word that the full form does not name.</summary>
+    /// <summary>The brief or the spoken form wants a number or word that the full form does not name.</summary>
     UnknownPlaceholder,
     UnknownFact,
     UnknownPhrase,

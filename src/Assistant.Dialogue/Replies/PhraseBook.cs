@@ -7,18 +7,18 @@ using YamlDotNet.RepresentationModel;
 namespace Assistant.Dialogue.Replies;
 
 /// <summary>
-/// Every sentence the assistant says, by key, each in a full and a brief form. The files hold one map of
-/// <c>key: { full: "...", brief: "..." }</c>; <c>{name}</c> stands for a number or word, <c>{name:percent}</c> for a share said in percent.
+/// Every sentence the assistant says, by key, each in a full and a brief form, and in one for the ear where the brief one does not serve.
+/// The files hold one map of <c>key: { full: "...", brief: "...", spoken: "..." }</c>; <c>{name}</c> stands for a number or word, <c>{name:percent}</c> for a share said in percent.
 /// A word is said by its own phrase <c>word.…</c> or <c>fact.…</c> where there is one ("distributor-end", "suction_pressure").
 /// </summary>
 public sealed class PhraseBook
 {
-    private readonly FrozenDictionary<string, (PhraseTemplate Full, PhraseTemplate Brief)> phrases;
+    private readonly FrozenDictionary<string, PhraseForms> phrases;
 
     // What a word inside a sentence is said as: "word.x" and "fact.x" by x, "fault.x" by its whole key.
-    private readonly FrozenDictionary<string, (PhraseTemplate Full, PhraseTemplate Brief)> words;
+    private readonly FrozenDictionary<string, PhraseForms> words;
 
-    private PhraseBook(Dictionary<string, (PhraseTemplate Full, PhraseTemplate Brief)> phrases)
+    private PhraseBook(Dictionary<string, PhraseForms> phrases)
     {
         this.phrases = phrases.ToFrozenDictionary(StringComparer.Ordinal);
         words = phrases.Where(p => p.Value.Full.Names.IsEmpty && (p.Key.StartsWith("word.", StringComparison.Ordinal) || p.Key.StartsWith("fact.", StringComparison.Ordinal)))
@@ -33,7 +33,7 @@ public sealed class PhraseBook
     /// <exception cref="DialogDataException">With every mistake found, each with file, line and key.</exception>
     public static PhraseBook Load(IEnumerable<DialogFile> files)
     {
-        var found = new Dictionary<string, (PhraseTemplate, PhraseTemplate)>(StringComparer.Ordinal);
+        var found = new Dictionary<string, PhraseForms>(StringComparer.Ordinal);
         var defects = new List<DialogDefect>();
         foreach (var file in files)
         {
@@ -59,8 +59,11 @@ public sealed class PhraseBook
     /// <exception cref="KeyNotFoundException">No phrase has that key, or a placeholder has no part of its name.</exception>
     public Phrase Say(string key, UnitSystem units, params ReadOnlySpan<ReasonPart> parts)
     {
-        var (full, brief) = Find(key);
-        return new(full.Fill(key, units, parts, this, brief: false), brief.Fill(key, units, parts, this, brief: true));
+        var forms = Find(key);
+        return new(forms.Full.Fill(key, units, parts, this, PhraseForm.Full), forms.Brief.Fill(key, units, parts, this, PhraseForm.Brief))
+        {
+            Spoken = forms.Spoken?.Fill(key, units, parts, this, PhraseForm.Spoken),
+        };
     }
 
     /// <inheritdoc cref="Say(string, UnitSystem, ReadOnlySpan{ReasonPart})"/>
@@ -77,10 +80,13 @@ public sealed class PhraseBook
         return (brief ? found.Brief : found.Full).Plain;
     }
 
-    private (PhraseTemplate Full, PhraseTemplate Brief) Find(string key) =>
+    /// <summary>The same as a voice says it.</summary>
+    public string WordAloud(string word) => words.TryGetValue(word, out var found) ? (found.Spoken ?? found.Brief).Plain : word;
+
+    private PhraseForms Find(string key) =>
         phrases.TryGetValue(key, out var found) ? found : throw new KeyNotFoundException($"No phrase '{key}' in the phrase book.");
 
-    private static void Read(DialogYaml yaml, string key, YamlNode entry, Dictionary<string, (PhraseTemplate, PhraseTemplate)> found)
+    private static void Read(DialogYaml yaml, string key, YamlNode entry, Dictionary<string, PhraseForms> found)
     {
         if (entry is not YamlMappingNode map)
         {
@@ -88,8 +94,8 @@ public sealed class PhraseBook
             return;
         }
 
-        yaml.AllowOnly(map, key, "full", "brief");
-        var (full, brief) = (yaml.Text(map, key, "full"), yaml.Text(map, key, "brief"));
+        yaml.AllowOnly(map, key, "full", "brief", "spoken");
+        var (full, brief, spoken) = (yaml.Text(map, key, "full"), yaml.Text(map, key, "brief"), yaml.Text(map, key, "spoken"));
         if (string.IsNullOrWhiteSpace(full))
         {
             yaml.Report(DefectKind.MissingFull, entry, key, "the full form is missing");
@@ -105,12 +111,18 @@ public sealed class PhraseBook
             return;
         }
 
+        var aloud = Template(yaml, key, map, spoken);
         foreach (var name in shorter.Names.Except(longer.Names))
         {
             yaml.Report(DefectKind.UnknownPlaceholder, entry, key, $"the brief form wants {{{name}}}, which the full form does not name");
         }
 
-        if (!found.TryAdd(key, (longer, shorter)))
+        foreach (var name in aloud?.Names.Except(longer.Names) ?? [])
+        {
+            yaml.Report(DefectKind.UnknownPlaceholder, entry, key, $"the spoken form wants {{{name}}}, which the full form does not name");
+        }
+
+        if (!found.TryAdd(key, new(longer, shorter, aloud)))
         {
             yaml.Report(DefectKind.DuplicateId, entry, key, "this phrase is defined twice");
         }

@@ -42,12 +42,12 @@ internal sealed partial class PhraseTemplate
         return !loose;
     }
 
-    public string Fill(string key, UnitSystem units, ReadOnlySpan<ReasonPart> parts, PhraseBook book, bool brief)
+    public string Fill(string key, UnitSystem units, ReadOnlySpan<ReasonPart> parts, PhraseBook book, PhraseForm form)
     {
         var text = new StringBuilder();
         foreach (var piece in pieces)
         {
-            text.Append(piece.IsPlaceholder ? Part(key, piece, units, parts, book, brief) : piece.Text);
+            text.Append(piece.IsPlaceholder ? Part(key, piece, units, parts, book, form) : piece.Text);
         }
 
         // A sentence that opens with a placeholder still opens with a capital.
@@ -59,7 +59,7 @@ internal sealed partial class PhraseTemplate
         return text.ToString();
     }
 
-    private static string Part(string key, Piece piece, UnitSystem units, ReadOnlySpan<ReasonPart> parts, PhraseBook book, bool brief)
+    private static string Part(string key, Piece piece, UnitSystem units, ReadOnlySpan<ReasonPart> parts, PhraseBook book, PhraseForm form)
     {
         foreach (var part in parts)
         {
@@ -70,7 +70,7 @@ internal sealed partial class PhraseTemplate
 
             if (part.Amount is not { } amount)
             {
-                return book.Word(part.Word ?? "", brief);
+                return form == PhraseForm.Spoken ? book.WordAloud(part.Word ?? "") : book.Word(part.Word ?? "", form == PhraseForm.Brief);
             }
 
             return piece.AsPercent

@@ -43,16 +43,24 @@ public sealed record Reply(
 /// <param name="Fact">The fact it repeats or speaks of, by its contract name, or null.</param>
 public sealed record SaidPart(string Key, string? Fact, Phrase Text);
 
-/// <summary>A sentence in its full form and its brief one (voice and text message).</summary>
+/// <summary>A sentence in its full form and its brief one (text message, and voice where it has no form of its own).</summary>
 public sealed record Phrase(string Full, string Brief)
 {
     [JsonIgnore]
     public bool IsEmpty => Full.Length == 0;
 
+    /// <summary>The form for the ear, as one says it over a radio; null where the brief one, made for the eye, serves as well.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Spoken { get; init; }
+
+    /// <summary>What a voice says.</summary>
+    [JsonIgnore]
+    public string Aloud => Spoken ?? Brief;
+
     public static Phrase Empty { get; } = new("", "");
 
     /// <summary>Both one after the other.</summary>
-    public Phrase Then(Phrase next) => new($"{Full} {next.Full}", $"{Brief} {next.Brief}");
+    public Phrase Then(Phrase next) => new($"{Full} {next.Full}", $"{Brief} {next.Brief}") { Spoken = Spoken is null && next.Spoken is null ? null : $"{Aloud} {next.Aloud}" };
 }
 
 /// <summary>A caution as said this turn; the code in the contract's spelling.</summary>

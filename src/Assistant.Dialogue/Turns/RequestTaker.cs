@@ -69,8 +69,8 @@ internal static class RequestTaker
     public static Asked Question(PhraseBook book, VisitState state, ReadingRequest request)
     {
         var ask = book.Say("ask." + request.Fact.Name, state.Units);
-        var (full, brief) = (book.Say("request.ask", state.Units, ("person", request.By), ("question", ask.Full)), book.Say("request.ask", state.Units, ("person", request.By), ("question", ask.Brief)));
-        return new(new(full.Full, brief.Brief), request.Fact.Choices, request.Fact);
+        Phrase Of(string question) => book.Say("request.ask", state.Units, ("person", request.By), ("question", question));
+        return new(new(Of(ask.Full).Full, Of(ask.Brief).Brief) { Spoken = ask.Spoken is { } spoken ? Of(spoken).Aloud : null }, request.Fact.Choices, request.Fact);
     }
 
     /// <summary>"skip" at what was asked for: it can not be had; false where nothing was.</summary>

@@ -36,14 +36,15 @@ internal sealed class TurnDraft(PhraseBook book, VisitState state, string by, Da
     {
         get
         {
-            var (full, brief) = (new StringBuilder(), new StringBuilder());
+            var (full, brief, aloud) = (new StringBuilder(), new StringBuilder(), new StringBuilder());
             foreach (var (_, _, phrase) in says)
             {
                 full.Append(full.Length > 0 ? " " : "").Append(phrase.Full);
                 brief.Append(brief.Length > 0 ? " " : "").Append(phrase.Brief);
+                aloud.Append(aloud.Length > 0 ? " " : "").Append(phrase.Aloud);
             }
 
-            return new(full.ToString(), brief.ToString());
+            return new(full.ToString(), brief.ToString()) { Spoken = says.Exists(s => s.Text.Spoken is not null) ? aloud.ToString() : null };
         }
     }
 

@@ -18,7 +18,10 @@ public static class ReplyGroup
         var said = replies.Select(r => r.Say).Where(s => !s.IsEmpty).Distinct().ToList();
         return asking with
         {
-            Say = new(string.Join('\n', said.Select(s => s.Full)), string.Join(' ', said.Select(s => s.Brief))),
+            Say = new(string.Join('\n', said.Select(s => s.Full)), string.Join(' ', said.Select(s => s.Brief)))
+            {
+                Spoken = said.Exists(s => s.Spoken is not null) ? string.Join(' ', said.Select(s => s.Aloud)) : null,
+            },
             Because = [.. replies.SelectMany(r => r.Because).Distinct()],
             Cautions = [.. replies.SelectMany(r => r.Cautions).DistinctBy(c => c.Code)],
             Verdicts = replies[^1].Verdicts,

@@ -66,6 +66,6 @@ internal sealed class ReadBacks(QuestionGrammars grammars, PhraseBook phrases, U
             filled[i] = parts[i];
         }
 
-        return phrases.Say(key, default, filled).Brief;
+        return phrases.Say(key, default, filled).Aloud;
     }
 }

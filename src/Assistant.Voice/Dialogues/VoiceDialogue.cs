@@ -17,17 +17,17 @@ public sealed class VoiceDialogue(QuestionGrammars grammars, PhraseBook phrases,
 {
     private readonly VoiceRules rules = rules ?? new();
     private readonly ReadBacks say = new(grammars, phrases, understander);
+    private readonly ReplyTelling telling = new(phrases);
 
-    /// <summary>Where the talk begins: what is asked now is said.</summary>
-    public VoiceStep Start(Reply asked, UnitSystem units, SpeakingStyle? style = null) =>
-        Answered(new VoiceState { Asked = asked, Units = units, Style = style ?? new() }, asked);
+    /// <summary>Where the talk begins, or begins again: what is asked now is said.</summary>
+    public VoiceStep Start(Reply asked, UnitSystem units, VoiceState? before = null) =>
+        Answered(new VoiceState { Asked = asked, Units = units, Style = before?.Style ?? new(), Unheard = before?.Unheard ?? [] }, asked);
 
     /// <summary>The conversation has answered.</summary>
     public VoiceStep Answered(VoiceState state, Reply reply)
     {
         ArgumentNullException.ThrowIfNull(state);
-        var speech = ReplySpeech.Of(reply, phrases, state.Style);
-        return Speak(Fresh(state) with { Asked = reply, Rest = speech.Rest }, speech.Now);
+        return telling.Tell(Fresh(state), reply);
     }
 
     /// <summary>Somebody else answered what was pending: it is dropped, and the new question asked.</summary>
@@ -41,7 +41,7 @@ public sealed class VoiceDialogue(QuestionGrammars grammars, PhraseBook phrases,
     public static VoiceState Sleep(VoiceState state)
     {
         ArgumentNullException.ThrowIfNull(state);
-        return Fresh(state) with { Phase = VoicePhase.WakeWord, Last = SpokenText.Of(state.Asked.Ask?.Brief ?? "") };
+        return Fresh(state) with { Phase = VoicePhase.WakeWord, Last = ReplySpeech.Question(state.Asked) };
     }
 
     /// <summary>What is listened for now.</summary>
@@ -50,7 +50,7 @@ public sealed class VoiceDialogue(QuestionGrammars grammars, PhraseBook phrases,
         ArgumentNullException.ThrowIfNull(state);
         return state.Phase switch
         {
-            VoicePhase.Confirmation => grammars.Confirm,
+            VoicePhase.Confirmation or VoicePhase.GoingOn => grammars.Confirm,
             VoicePhase.Pair when state.Pair is { } pair => grammars.Pair(pair.First.Words, pair.Second.Words),
             VoicePhase.Digits when state.Fact is { } fact => grammars.Spelled(fact, ReadBacks.UnitOf(state)),
             VoicePhase.Resuming => grammars.Command,
@@ -109,7 +109,8 @@ public sealed class VoiceDialogue(QuestionGrammars grammars, PhraseBook phrases,
 
         return state.Phase switch
         {
-            VoicePhase.WakeWord => meaning == "wake" ? Repeat(Fresh(state)) : new(state, ""),
+            VoicePhase.WakeWord => meaning != "wake" ? new(state, "") : state.Unheard.IsEmpty ? Repeat(Fresh(state)) : telling.GoOn(Fresh(state)),
+            VoicePhase.GoingOn => meaning is "command:resume" or "accept" ? telling.GoOn(Fresh(state)) : Unclear(state, say.Phrase("voice.go-on")),
             VoicePhase.Resuming => meaning == "command:resume" ? Repeat(state with { Phase = state.Interrupted }) : new(state, ""),
             VoicePhase.Confirmation => Confirm(state, heard, meaning),
             VoicePhase.Pair => Which(state, heard, meaning),
@@ -163,8 +164,8 @@ public sealed class VoiceDialogue(QuestionGrammars grammars, PhraseBook phrases,
 
         if (meaning == "command:more" && state.Rest.Length > 0)
         {
-            var portion = ReplySpeech.Portion(state.Rest, state.Style);
-            return Speak(state with { Rest = portion.Rest }, portion.Now);
+            var (now, waiting) = ReplySpeech.Portion(state.Rest, state.Style);
+            return Speak(state with { Rest = waiting }, now);
         }
 
         // A choice is a value too: in noise a wrong one can fit clearly, so it is read back like a number. A command is not stored as one.
@@ -195,7 +196,7 @@ public sealed class VoiceDialogue(QuestionGrammars grammars, PhraseBook phrases,
     {
         if (pending.Reading is not { } reading)
         {
-            return Speak(state with { Phase = VoicePhase.Confirmation, Pending = pending, UnclearAnswers = 0 }, say.Phrase("voice.read-back-word", ("word", SpokenText.Of(phrases.Word(pending.Text, brief: true)))));
+            return Speak(state with { Phase = VoicePhase.Confirmation, Pending = pending, UnclearAnswers = 0 }, say.Phrase("voice.read-back-word", ("word", SpokenText.Of(phrases.WordAloud(pending.Text)))));
         }
 
         if (say.Impossible(reading) is { } why)
@@ -280,10 +281,15 @@ public sealed class VoiceDialogue(QuestionGrammars grammars, PhraseBook phrases,
             : Repeated(missed, why ?? say.Phrase("voice.again"));
     }
 
+    // Where only "continue" is waited for.
+    private VoiceStep Unclear(VoiceState state, string hint) => state.Misses + 1 >= rules.MostMisses
+        ? Speak(Sleep(state), say.Phrase("voice.sleeps"), keep: true)
+        : Speak(state with { Misses = state.Misses + 1 }, hint, keep: true);
+
     private VoiceStep AskDigits(VoiceState state, string? why = null) => Speak(
         state with { Phase = VoicePhase.Digits, Digits = "" }, $"{why} {say.Phrase("voice.digits", ("unit", NumberText.Unit(ReadBacks.UnitOf(state))))}".Trim());
 
-    private static VoiceStep Repeated(VoiceState state, string before) => Speak(state, $"{before} {SpokenText.Of(state.Asked.Ask?.Brief ?? "")}".Trim());
+    private static VoiceStep Repeated(VoiceState state, string before) => Speak(state, $"{before} {ReplySpeech.Question(state.Asked)}".Trim());
 
     private static VoiceStep Repeat(VoiceState state) => new(state, state.Last);
 

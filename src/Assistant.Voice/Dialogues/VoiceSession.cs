@@ -39,7 +39,7 @@ public sealed class VoiceSession(SpeechRecogniser recogniser, VoiceDialogue dial
     /// <summary>Begins with what the visit asks now, or with the reply that opened it.</summary>
     public async Task<VoiceTurn> StartAsync(Reply? opening = null, CancellationToken cancellation = default)
     {
-        var step = dialogue.Start(opening ?? await visit.NowAsync(cancellation), visit.Units, State?.Style);
+        var step = dialogue.Start(opening ?? await visit.NowAsync(cancellation), visit.Units, State);
         State = step.State;
         return new(Heard.Nothing, step.Say);
     }
@@ -58,7 +58,7 @@ public sealed class VoiceSession(SpeechRecogniser recogniser, VoiceDialogue dial
         var now = await visit.NowAsync(cancellation);
         if (now.AskedFact != state.Asked.AskedFact || now.Walk != state.Asked.Walk || !now.Choices.SequenceEqual(state.Asked.Choices))
         {
-            var moved = state.Phase == VoicePhase.Answer ? dialogue.Answered(state, now) : dialogue.MovedOn(state, now);
+            var moved = state.Phase is VoicePhase.Answer or VoicePhase.GoingOn ? dialogue.Answered(state, now) : dialogue.MovedOn(state, now);
             State = moved.State;
             return new(Heard.Nothing, moved.Say);
         }

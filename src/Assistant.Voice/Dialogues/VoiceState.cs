@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Assistant.Dialogue.Replies;
 using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
@@ -22,6 +23,9 @@ public enum VoicePhase
 
     /// <summary>"Continue", after "wait".</summary>
     Resuming,
+
+    /// <summary>"Continue" or "yes", before the rest of the cautions and the question.</summary>
+    GoingOn,
 
     /// <summary>The wake word.</summary>
     WakeWord,
@@ -56,6 +60,9 @@ public sealed record VoiceState
 
     /// <summary>What "more" will say.</summary>
     public string Rest { get; init; } = "";
+
+    /// <summary>Cautions that are still to be said, before the next question.</summary>
+    public ImmutableArray<string> Unheard { get; init; } = [];
 
     /// <summary>Where to go back to after waiting.</summary>
     public VoicePhase Interrupted { get; init; }

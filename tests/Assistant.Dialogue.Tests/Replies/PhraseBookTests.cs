@@ -31,6 +31,21 @@ public sealed class PhraseBookTests
     }
 
     [Fact]
+    public void A_phrase_may_have_a_form_for_the_ear_and_a_word_in_it_too_and_is_said_in_brief_where_it_has_none()
+    {
+        var book = Load(
+            "taken: { full: \"{fact}: {word}.\", brief: \"{word}\", spoken: \"the {fact}, {word}\" }\n" +
+            "fact.sight_glass: { full: \"sight glass\", brief: \"sg\", spoken: \"glass\" }\n" +
+            "word.none: { full: \"no ice\", brief: \"none\" }");
+
+        var said = book.Say("taken", UnitSystem.Us, ("fact", "sight_glass"), ("word", "none"));
+
+        Assert.Equal(("None", "the glass, none"), (said.Brief, said.Aloud));
+        Assert.Equal("the glass, none Sg", said.Then(new("Sight glass", "Sg")).Aloud);
+        Assert.Equal("Sg", new Phrase("Sight glass", "Sg").Aloud);
+    }
+
+    [Fact]
     public void A_share_can_be_said_in_percent()
     {
         var book = Load("flooded: { full: \"{share:percent} full of liquid\", brief: \"{share:percent}\" }");
@@ -50,7 +65,8 @@ public sealed class PhraseBookTests
     [Theory]
     [InlineData("a: { full: \"One.\", brief: \"1\" }\nb: { full: \"Two.\" }", DefectKind.MissingBrief, 2, "b")]
     [InlineData("a: { brief: \"1\" }", DefectKind.MissingFull, 1, "a")]
-    [InlineData("a: { full: \"One.\", brief: \"1\", spoken: \"one\" }", DefectKind.UnknownField, 1, "a")]
+    [InlineData("a: { full: \"One.\", brief: \"1\", sung: \"one\" }", DefectKind.UnknownField, 1, "a")]
+    [InlineData("a: { full: \"One {x}\", brief: \"{x}\", spoken: \"{y}\" }", DefectKind.UnknownPlaceholder, 1, "a")]
     [InlineData("a: { full: \"One {x\", brief: \"1\" }", DefectKind.BadPlaceholder, 1, "a")]
     [InlineData("a: { full: \"One {x:f2}\", brief: \"1\" }", DefectKind.BadPlaceholder, 1, "a")]
     [InlineData("a: { full: \"One {x}\", brief: \"{y}\" }", DefectKind.UnknownPlaceholder, 1, "a")]

@@ -23,6 +23,7 @@ public sealed class WholeCallTests(HearingParts hearing, ITestOutputHelper outpu
         output.WriteLine(string.Join('\n', call.Lines));
         Assert.Equal(typed.Facts, spoken.Facts);
         Assert.NotNull(spoken.State.Outcome);
+        Assert.InRange(call.Longest.TotalSeconds, 5, 12.9);
         Assert.InRange(call.Extra, 0, double.IsPositiveInfinity(decibels) ? 8 : 20);
     }
 }

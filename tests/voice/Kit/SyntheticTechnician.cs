@@ -22,7 +22,7 @@ public sealed class SyntheticTechnician(IReadOnlyDictionary<string, string> answ
         return state.Phase switch
         {
             VoicePhase.WakeWord => "coldwalk",
-            VoicePhase.Resuming => "continue",
+            VoicePhase.Resuming or VoicePhase.GoingOn => "continue",
             VoicePhase.Confirmation => IsMeant(state, state.Pending!) ? Turned("correct", "yes", "thats right") : Turned("wrong", "no", "thats wrong"),
             VoicePhase.Pair or VoicePhase.Digits when Meant(state) is "skip" => Skipped,
             VoicePhase.Pair => Spelled(Meant(state).Split(' ')[0]),

@@ -118,7 +118,7 @@ internal sealed class PageTalk : IDisposable
 }
 
 /// <summary>A turn by voice as the page takes it.</summary>
-/// <param name="Phase">What is listened for now: answer, confirmation, pair, digits, resuming, wakeword.</param>
+/// <param name="Phase">What is listened for now: answer, confirmation, pair, digits, resuming, goingon, wakeword.</param>
 /// <param name="Speech">True while somebody is speaking.</param>
 /// <param name="Turn">True where an utterance was taken and what follows is about it.</param>
 /// <param name="Heard">The words heard, taken or not.</param>
