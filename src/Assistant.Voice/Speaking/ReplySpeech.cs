@@ -5,7 +5,7 @@ using Assistant.Dialogue.Replies;
 namespace Assistant.Voice.Speaking;
 
 /// <summary>
-/// A reply as it is said: verdict and cautions first, then what was taken and what follows from it, the question last. What would
+/// A reply as it is said: verdict, a stop and cautions first, then what was taken and what follows from it, the question last. What would
 /// take too long waits for "more"; a caution never does. Where even the cautions take too long they come in parts, the act's own
 /// first, each part ended by "say continue", and the question is held back until all are heard: nobody is asked for an act whose
 /// cautions are still to come. None is left out for having been heard a while ago; which of them a reply has is the rules' business.
@@ -27,22 +27,30 @@ public sealed partial record ReplySpeech(string Now, ImmutableArray<string> Unhe
         ImmutableArray<string> cautions = [.. reply.Cautions.Select(c => SpokenText.Of(c.Text.Aloud)).Concat(before).Distinct()];
         var ask = Question(reply);
         var left = Longest - style.Estimate(Joined([.. cautions, ask]));
-        var (verdicts, said, rest) = (new List<string>(), new List<string>(), new List<string>());
-        var opening = VerdictOpening(phrases);
-        foreach (var sentence in Sentence().Split(reply.Say.Aloud).Where(s => s.Length > 0).OrderBy(s => !s.StartsWith(opening, StringComparison.Ordinal)))
+        var (first, said, rest) = (new List<string>(), new List<string>(), new List<string>());
+        foreach (var (sentence, isFirst) in Sentences(reply, VerdictOpening(phrases)).OrderBy(s => !s.IsFirst))
         {
-            var spoken = SpokenText.Of(sentence);
-            left -= style.Estimate(spoken);
+            left -= style.Estimate(sentence);
 
-            // Once something waits, all behind it waits too: nothing is told out of its order. A verdict never waits.
-            var isVerdict = sentence.StartsWith(opening, StringComparison.Ordinal);
-            (isVerdict ? verdicts : rest.Count > 0 || left < TimeSpan.Zero ? rest : said).Add(spoken);
+            // Once something waits, all behind it waits too: nothing is told out of its order. A verdict and a stop never wait.
+            (isFirst ? first : rest.Count > 0 || left < TimeSpan.Zero ? rest : said).Add(sentence);
         }
 
-        rest.AddRange(reply.Because.Select(b => SpokenText.Of(b.Aloud)));
+        rest.AddRange(reply.Because.Select(b => Whole(SpokenText.Of(b.Aloud))));
         rest.AddRange(reply.Cautions.Select(c => SpokenText.Of(c.Text.Full)));
-        var (now, unheard) = Fit(verdicts, cautions, [.. said, ask], phrases, style);
-        return new(now, unheard, Joined(rest));
+        var waiting = Joined(rest);
+
+        // Asked for all there is, or with nothing else to say, the first of it does not wait to be asked for again.
+        var isAlone = first.Count == 0 && cautions.IsEmpty && ask.Length == 0;
+        var room = Longest - style.Estimate(Joined([.. first, .. cautions, ask]));
+        if (rest.Count > 0 && said.Count == 0 && (isAlone || (reply.IsWhole && style.Estimate(Sentence().Split(waiting)[0]) <= room)))
+        {
+            (var portion, waiting) = Portion(waiting, style, room);
+            said.Add(portion);
+        }
+
+        var (now, unheard) = Fit(first, cautions, [.. said, ask], phrases, style);
+        return new(now, unheard, waiting);
     }
 
     /// <summary>What follows "continue": the cautions not said yet, and after the last of them the question.</summary>
@@ -55,12 +63,14 @@ public sealed partial record ReplySpeech(string Now, ImmutableArray<string> Unhe
     }
 
     /// <summary>As much of what waits for "more" as is listened to in one piece, and what still waits then.</summary>
-    public static (string Now, string Waiting) Portion(string rest, SpeakingStyle style)
+    public static (string Now, string Waiting) Portion(string rest, SpeakingStyle style) => Portion(rest, style, Longest);
+
+    private static (string Now, string Waiting) Portion(string rest, SpeakingStyle style, TimeSpan longest)
     {
         ArgumentNullException.ThrowIfNull(rest);
         ArgumentNullException.ThrowIfNull(style);
         var sentences = Sentence().Split(rest);
-        var count = Enumerable.Range(1, sentences.Length).TakeWhile(n => n == 1 || style.Estimate(Joined(sentences.Take(n))) <= Longest).Last();
+        var count = Enumerable.Range(1, sentences.Length).TakeWhile(n => n == 1 || style.Estimate(Joined(sentences.Take(n))) <= longest).Last();
         return (Joined(sentences.Take(count)), Joined(sentences.Skip(count)));
     }
 
@@ -87,7 +97,19 @@ public sealed partial record ReplySpeech(string Now, ImmutableArray<string> Unhe
         return (Part(fitting), cautions[fitting..]);
     }
 
+    // A reason is written to stand in a list; said one after the other, each is a sentence.
+    private static string Whole(string reason) => reason.Length == 0 ? "" : char.ToUpperInvariant(reason[0]) + reason[1..] + (reason[^1] is '.' or '!' or '?' ? "" : ".");
+
     private static string Joined(IEnumerable<string> sentences) => string.Join(' ', sentences.Where(s => s.Length > 0));
+
+    // What is said, sentence by sentence, and whether it comes first: a verdict, and whatever tells to stop.
+    private static IEnumerable<(string Spoken, bool IsFirst)> Sentences(Reply reply, string verdict)
+    {
+        var parts = reply.Parts.IsDefaultOrEmpty ? [reply.Say] : reply.Parts.Select(p => p.Text);
+        return parts.SelectMany(
+            part => Sentence().Split(part.Aloud).Where(s => s.Length > 0),
+            (part, s) => (SpokenText.Of(s), part.Full.StartsWith("STOP", StringComparison.Ordinal) || s.StartsWith(verdict, StringComparison.Ordinal)));
+    }
 
     // How the phrase of a verdict begins, up to the fault's name.
     private static string VerdictOpening(PhraseBook phrases)
