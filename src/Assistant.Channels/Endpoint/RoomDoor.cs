@@ -74,9 +74,13 @@ public sealed partial class RoomDoor(EventLog log, RoomDesk desk, VisitJoining j
     private async Task NoteAsync(Activity activity, CancellationToken cancellation)
     {
         // A caller that wants its answers in the response has no place of its own to be written to.
+        if (activity.DeliveryMode == DeliveryModes.ExpectReplies)
+        {
+            return;
+        }
+
         var room = BotReference.Of(activity);
-        if (activity.DeliveryMode == DeliveryModes.ExpectReplies || room.Conversation.Length == 0
-            || (noted.TryGetValue((room.Channel, room.Conversation), out var before) && before == room.Reference))
+        if (room.Conversation.Length == 0 || (noted.TryGetValue((room.Channel, room.Conversation), out var before) && before == room.Reference))
         {
             return;
         }

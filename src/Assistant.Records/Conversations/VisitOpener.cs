@@ -14,7 +14,7 @@ internal sealed class VisitOpener(EventLog log, ConversationOptions options)
 {
     private readonly AssetStore assets = new(log.Database);
     private readonly AssetHistoryReader histories = new(log);
-    private readonly CylinderBookReader cylinders = new(log.Database);
+    private readonly CylinderBookReader cylinders = new(log);
 
     /// <exception cref="RecordsException">There is no such asset.</exception>
     public async Task<VisitOpened> FirstEventAsync(VisitRequest request, CancellationToken cancellation)

@@ -4,38 +4,26 @@ using Assistant.Dialogue.Cylinders;
 using Assistant.Dialogue.Visits;
 using Assistant.Records.Log;
 using Assistant.Records.Storage;
-using Assistant.Records.Storage.Rows;
 using Assistant.Trade.Ledgers;
-using Microsoft.EntityFrameworkCore;
 
 namespace Assistant.Records.Cylinders;
 
 /// <summary>Reads the cylinders' uses of all visits from the log; a use that was taken back does not count.</summary>
-public sealed class CylinderBookReader(IRecordsDatabase database)
+public sealed class CylinderBookReader(EventLog log)
 {
     private const int MostKnown = 40;
 
     private static readonly TimeSpan Recent = TimeSpan.FromDays(90);
-
-    // Asked at every opening: made once for these records, and not looked up by its shape each time.
-    private readonly Func<RecordsContext, DateTimeOffset?, DateTimeOffset?, IAsyncEnumerable<UseRow>> ofVisitsOpened = EF.CompileAsyncQuery(
-        (RecordsContext context, DateTimeOffset? since, DateTimeOffset? until) =>
-            from happened in context.Events.AsNoTracking()
-            where happened.Kind == EventJson.CylinderUsedKind || happened.Kind == EventJson.EventWithdrawnKind
-            join visit in context.Visits.AsNoTracking() on happened.VisitId equals visit.Id
-            where (since == null || visit.OpenedAt >= since) && (until == null || visit.OpenedAt <= until)
-            orderby happened.VisitId, happened.Number
-            select new UseRow(happened, visit.AssetId));
 
     /// <param name="until">Uses after this moment are left out; null takes all.</param>
     public Task<ImmutableArray<RecordedUse>> UsesAsync(DateTimeOffset? until = null, CancellationToken cancellation = default) => UsesAsync(null, null, until, cancellation);
 
     private async Task<ImmutableArray<RecordedUse>> UsesAsync(DateTimeOffset? openedSince, DateTimeOffset? openedUntil, DateTimeOffset? until, CancellationToken cancellation)
     {
-        var rows = await database.UseAsync(context => ofVisitsOpened(context, openedSince, openedUntil).ToListAsync(cancellation).AsTask());
+        var rows = await log.CylinderRowsAsync(openedSince, openedUntil, cancellation);
         try
         {
-            var events = rows.ConvertAll(r => (r.Happened.VisitId, r.AssetId, Event: EventJson.Read(r.Happened.Kind, r.Happened.Body, r.Happened.Personal, r.Happened.Number)));
+            var events = rows.Select(r => (r.VisitId, r.AssetId, Event: EventJson.Read(r.Kind, r.Body, r.Personal, r.Number))).ToList();
             var withdrawn = events.Where(e => e.Event is EventWithdrawn).Select(e => (e.VisitId, ((EventWithdrawn)e.Event).Withdrawn)).ToHashSet();
             return
             [
@@ -71,6 +59,4 @@ public sealed class CylinderBookReader(IRecordsDatabase database)
     /// <summary>The book of those uses.</summary>
     public async Task<CylinderBook> ReadAsync(DateTimeOffset? until = null, CancellationToken cancellation = default) =>
         CylinderBook.Of(await UsesAsync(until, cancellation));
-
-    private sealed record UseRow(EventRow Happened, string? AssetId);
 }

@@ -17,7 +17,7 @@ public sealed class CylinderService(EventLog log)
 {
     private const int Attempts = 20;
 
-    private readonly CylinderBookReader reader = new(log.Database);
+    private readonly CylinderBookReader reader = new(log);
 
     /// <exception cref="RecordsException">There is no such visit, a word or a weight can not be taken, or the records can not be written.</exception>
     public async Task<CylinderUseResult> RecordAsync(string visitId, CylinderUse use, CancellationToken cancellation = default)

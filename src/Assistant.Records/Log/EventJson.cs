@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Frozen;
 using System.Reflection;
 using System.Text;
@@ -49,25 +50,46 @@ internal static class EventJson
                 .Select(property => Options.PropertyNamingPolicy!.ConvertName(property.Name))
                 .ToArray());
 
+    private static readonly FrozenDictionary<string, byte[][]> PersonalKeys = PersonalNames.ToFrozenDictionary(kind => kind.Key, kind => kind.Value.Select(Encoding.UTF8.GetBytes).ToArray());
+
     public static StoredEvent Write(VisitEvent happened)
     {
         // Written once and parted by its properties as they stand: making a tree of it takes longer than all the rest.
         var whole = JsonSerializer.SerializeToUtf8Bytes(happened, Options);
-        var (body, personal) = (new StringBuilder("{", whole.Length), new StringBuilder("{"));
+        var (body, personal) = (new Part(whole.Length + 2), new Part(whole.Length + 2));
         var reader = new Utf8JsonReader(whole);
         reader.Read();
         var kind = "";
+        byte[][] apart = [];
         while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
         {
-            var (begins, name) = ((int)reader.TokenStartIndex, reader.GetString()!);
+            var (begins, isPersonal) = ((int)reader.TokenStartIndex, IsAnyOf(apart, ref reader));
+            var isKind = kind.Length == 0 && reader.ValueTextEquals(Discriminator);
             reader.Read();
-            kind = name == Discriminator ? reader.GetString()! : kind;
+            if (isKind)
+            {
+                kind = reader.GetString()!;
+                apart = PersonalKeys[kind];
+            }
+
             reader.Skip();
-            var part = PersonalNames[kind].Contains(name) ? personal : body;
-            part.Append(part.Length > 1 ? "," : "").Append(Encoding.UTF8.GetString(whole, begins, (int)reader.BytesConsumed - begins));
+            (isPersonal ? personal : body).Add(whole.AsSpan(begins, (int)reader.BytesConsumed - begins));
         }
 
-        return new(kind, body.Append('}').ToString(), personal.Append('}').ToString());
+        return new(kind, body.Text(), personal.Text());
+    }
+
+    private static bool IsAnyOf(byte[][] keys, ref Utf8JsonReader reader)
+    {
+        foreach (var key in keys)
+        {
+            if (reader.ValueTextEquals(key))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>The event again; where what was personal is gone, the name is <see cref="ErasedName"/> and the words are empty.</summary>
@@ -89,5 +111,23 @@ internal static class EventJson
         }
 
         return body.Deserialize<VisitEvent>(Options)! with { Number = number };
+    }
+
+    /// <summary>Properties put together as an object.</summary>
+    private readonly struct Part(int most)
+    {
+        private readonly ArrayBufferWriter<byte> properties = new(most);
+
+        public void Add(ReadOnlySpan<byte> property)
+        {
+            properties.Write(properties.WrittenCount == 0 ? "{"u8 : ","u8);
+            properties.Write(property);
+        }
+
+        public string Text()
+        {
+            properties.Write(properties.WrittenCount == 0 ? "{}"u8 : "}"u8);
+            return Encoding.UTF8.GetString(properties.WrittenSpan);
+        }
     }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Visits;
+using Assistant.Records.Cylinders;
 using Assistant.Records.Storage;
 using Microsoft.EntityFrameworkCore;
 
@@ -114,6 +115,10 @@ public sealed class EventLog : IAsyncDisposable
 
     /// <summary>True where a firm is set up.</summary>
     internal Task<bool> HasFirmsAsync(CancellationToken cancellation) => lookups.HasFirmsAsync(cancellation);
+
+    /// <inheritdoc cref="ITurnLookups.CylinderRowsAsync"/>
+    internal Task<IReadOnlyList<CylinderRow>> CylinderRowsAsync(DateTimeOffset? since, DateTimeOffset? until, CancellationToken cancellation) =>
+        lookups.CylinderRowsAsync(since, until, cancellation);
 
     /// <summary>The reply a message got, or null where it was never applied.</summary>
     public Task<Reply?> ReplyToAsync(string channel, string messageId, CancellationToken cancellation = default) => Database.UseAsync(

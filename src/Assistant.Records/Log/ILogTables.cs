@@ -3,7 +3,7 @@ using Assistant.Records.Storage.Rows;
 namespace Assistant.Records.Log;
 
 /// <summary>What one transaction of the log reads and writes at every turn. Rows go in in the order they are added; whatever is found was found in the same transaction.</summary>
-internal interface ILogTables : IAsyncDisposable
+internal interface ILogTables
 {
     /// <summary>The visit, held until the transaction ends; null where there is none.</summary>
     Task<VisitRow?> VisitAsync(string id);
@@ -20,7 +20,7 @@ internal interface ILogTables : IAsyncDisposable
 
     Task AddAsync(MessageRow message);
 
-    /// <summary>Puts the conversation on the visit, whatever it was on before.</summary>
+    /// <summary>Puts the conversation on the visit that begins, whatever it was on before; the room it is, where it is one, has been told nothing of it yet.</summary>
     Task TurnAsync(string channel, string conversation, string visitId);
 
     /// <summary>The visit's head moved on.</summary>

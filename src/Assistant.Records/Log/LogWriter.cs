@@ -14,6 +14,7 @@ internal sealed class LogWriter : IAsyncDisposable
     private readonly IRecordsDatabase database;
     private readonly Channel<Pending> queue = Channel.CreateUnbounded<Pending>(new() { SingleReader = true });
     private readonly Task loop;
+    private RecordsContext? kept;
     private long commits;
     private long appends;
 
@@ -36,6 +37,10 @@ internal sealed class LogWriter : IAsyncDisposable
     {
         queue.Writer.TryComplete();
         await loop;
+        if (kept is not null)
+        {
+            await kept.DisposeAsync();
+        }
     }
 
     private async Task RunAsync()
@@ -89,10 +94,30 @@ internal sealed class LogWriter : IAsyncDisposable
 
     private async Task<List<AppendResult>> StoreAsync(List<Pending> batch)
     {
-        await using var context = database.NewContext();
+        var context = kept ?? database.NewContext();
+        kept = null;
+        try
+        {
+            var results = await StoreAsync(context, batch);
+            if (!context.HasManyWriters)
+            {
+                // In a file the line with its statements is as good for the next batch; one that failed is not used again.
+                context.ChangeTracker.Clear();
+                (kept, context) = (context, null);
+            }
+
+            return results;
+        }
+        finally
+        {
+            await (context?.DisposeAsync() ?? ValueTask.CompletedTask);
+        }
+    }
+
+    private static async Task<List<AppendResult>> StoreAsync(RecordsContext context, List<Pending> batch)
+    {
         await using var transaction = await context.Database.BeginTransactionAsync();
-        await using var tables = await context.LogTablesAsync(batch.ConvertAll(p => p.Prepared.Append));
-        var unit = new WriteUnit(context, tables);
+        var unit = new WriteUnit(context, await context.LogTablesAsync(batch.ConvertAll(p => p.Prepared.Append)));
         List<AppendResult> results = [];
         foreach (var pending in batch)
         {

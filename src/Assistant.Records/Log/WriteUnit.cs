@@ -1,7 +1,6 @@
 using System.Text.Json;
 using Assistant.Dialogue.Replies;
 using Assistant.Records.Chain;
-using Assistant.Records.Rooms;
 using Assistant.Records.Storage;
 using Assistant.Records.Storage.Rows;
 
@@ -71,7 +70,6 @@ internal sealed class WriteUnit(RecordsContext context, ILogTables tables)
         var visit = new VisitRow { Id = visitId, Site = opened.Site, AssetId = opened.AssetId, OpenedAt = opened.At, HeadHash = EventChain.Start(visitId) };
         await tables.AddAsync(visit);
         await tables.TurnAsync(opening.Channel, opening.Conversation, visitId);
-        await RoomBinding.BindAsync(context, opening.Channel, opening.Conversation, visitId, told: 0);
         return visit;
     }
 }

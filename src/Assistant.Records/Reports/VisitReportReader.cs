@@ -18,7 +18,7 @@ namespace Assistant.Records.Reports;
 public sealed class VisitReportReader(EventLog log, PictureStore pictures)
 {
     private readonly AssetStore assets = new(log.Database);
-    private readonly CylinderBookReader cylinders = new(log.Database);
+    private readonly CylinderBookReader cylinders = new(log);
 
     /// <returns>The report, or null where there is no such visit.</returns>
     public async Task<VisitReport?> ReadAsync(string visitId, CancellationToken cancellation = default)

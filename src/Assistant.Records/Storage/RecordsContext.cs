@@ -21,6 +21,8 @@ public class RecordsContext : DbContext
     {
     }
 
+    private PreparedTables? tables;
+
     public DbSet<VisitRow> Visits => Set<VisitRow>();
     public DbSet<EventRow> Events => Set<EventRow>();
     public DbSet<MessageRow> Messages => Set<MessageRow>();
@@ -42,7 +44,7 @@ public class RecordsContext : DbContext
     public DbSet<RoomRow> Rooms => Set<RoomRow>();
 
     /// <summary>The tables of the log in the transaction under way, for these appends: nobody else appends to their visits until it ends.</summary>
-    internal virtual Task<ILogTables> LogTablesAsync(IReadOnlyList<Append> appends) => Task.FromResult<ILogTables>(new PreparedTables(this));
+    internal virtual Task<ILogTables> LogTablesAsync(IReadOnlyList<Append> appends) => Task.FromResult<ILogTables>(tables ??= new PreparedTables(this));
 
     /// <summary>True where several programs write at once: what one works on is then held by a transaction for as long as that takes.</summary>
     internal virtual bool HasManyWriters => false;
@@ -67,6 +69,20 @@ public class RecordsContext : DbContext
 
     /// <summary>Until the transaction ends nobody else is past this line under the same name.</summary>
     internal virtual Task HoldAsync(string name, CancellationToken cancellation) => Task.CompletedTask;
+
+    public override void Dispose()
+    {
+        CloseTables();
+        base.Dispose();
+        GC.SuppressFinalize(this);
+    }
+
+    public override ValueTask DisposeAsync()
+    {
+        CloseTables();
+        GC.SuppressFinalize(this);
+        return base.DisposeAsync();
+    }
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
     {
@@ -140,6 +156,13 @@ public class RecordsContext : DbContext
         });
         PeopleModel.Build(modelBuilder);
         SnakeCase(modelBuilder);
+    }
+
+    // The line they keep open goes back with the context.
+    private void CloseTables()
+    {
+        tables?.Dispose();
+        tables = null;
     }
 
     private static void BelongsToVisit<TRow>(

@@ -34,7 +34,7 @@ public abstract class CylinderServiceTests(Store store)
         await service.RecordAsync("v-2", Charge("use-2", 12_480, 12_000, hours: 24));
         await service.RecordAsync("v-2", Charge("use-3", 12_000, 11_960, hours: 25) with { Purpose = EntryPurpose.HoseLoss });
 
-        var balances = (await new CylinderBookReader(records.Database).ReadAsync()).Ledger.Balances();
+        var balances = (await new CylinderBookReader(records.Log).ReadAsync()).Ledger.Balances();
 
         var account = balances.Cylinders["INV-07"];
         Assert.True(balances.Closes);
@@ -110,7 +110,7 @@ public abstract class CylinderServiceTests(Store store)
         await new CylinderService(records.Log).RecordAsync("v-1", Charge("use-1", 14_200, 12_480));
         await records.Log.AppendAsync(new("v-1", 2, [new EventWithdrawn(2) { At = Invented.Morning, By = "Robin" }]));
 
-        Assert.Empty(await new CylinderBookReader(records.Database).UsesAsync());
+        Assert.Empty(await new CylinderBookReader(records.Log).UsesAsync());
     }
 
     private async Task<TemporaryRecords> WithVisitAsync()

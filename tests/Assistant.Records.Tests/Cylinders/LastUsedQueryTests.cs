@@ -1,7 +1,6 @@
-using System.Data.Common;
-using Assistant.Records.Cylinders;
+using Assistant.Records.Storage.Sqlite;
 using Assistant.Records.Tests.Support;
-using Microsoft.EntityFrameworkCore.Diagnostics;
+using Microsoft.Data.Sqlite;
 
 namespace Assistant.Records.Tests.Cylinders;
 
@@ -10,40 +9,33 @@ public sealed class LastUsedQueryTests
     [Fact]
     public async Task What_every_opening_asks_for_is_found_without_reading_all_that_was_ever_said()
     {
-        var heard = new LastCommand();
-        await using var records = await TemporaryRecords.OpenAsync(heard);
+        await using var records = await TemporaryRecords.OpenAsync();
 
-        await new CylinderBookReader(records.Database).LastUsedAsync(new(2026, 11, 25, 9, 0, 0, TimeSpan.Zero));
+        var plan = Plan(records.Path, LookupLine.CylinderEvents, "2026-08-27T09:00:00.0000000Z", "2026-11-25T09:00:00.0000000Z");
 
-        Assert.Contains("IX_events_kind", heard.Plan, StringComparison.Ordinal);
-        Assert.DoesNotContain("SCAN", heard.Plan, StringComparison.Ordinal);
+        Assert.Contains("IX_events_kind", plan, StringComparison.Ordinal);
+        Assert.DoesNotContain("SCAN", plan, StringComparison.Ordinal);
     }
 
-    /// <summary>How SQLite goes about the last question it was asked.</summary>
-    private sealed class LastCommand : DbCommandInterceptor
+    /// <summary>How SQLite goes about a question.</summary>
+    private static string Plan(string path, string sql, params string[] values)
     {
-        public string Plan { get; private set; } = "";
-
-        public override async ValueTask<DbDataReader> ReaderExecutedAsync(DbCommand command, CommandExecutedEventData eventData, DbDataReader result, CancellationToken cancellationToken = default)
+        using var connection = new SqliteConnection($"Data Source={path};Pooling=False");
+        connection.Open();
+        using var explain = connection.CreateCommand();
+        explain.CommandText = "EXPLAIN QUERY PLAN " + sql;
+        for (var i = 0; i < values.Length; i++)
         {
-            await using var explain = command.Connection!.CreateCommand();
-            explain.CommandText = "EXPLAIN QUERY PLAN " + command.CommandText;
-            foreach (DbParameter parameter in command.Parameters)
-            {
-                var same = explain.CreateParameter();
-                (same.ParameterName, same.Value) = (parameter.ParameterName, parameter.Value);
-                explain.Parameters.Add(same);
-            }
-
-            List<string> steps = [];
-            await using var reader = await explain.ExecuteReaderAsync(cancellationToken);
-            while (await reader.ReadAsync(cancellationToken))
-            {
-                steps.Add(reader.GetString(3));
-            }
-
-            Plan = string.Join('\n', steps);
-            return result;
+            explain.Parameters.AddWithValue($"?{i + 1}", values[i]);
         }
+
+        List<string> steps = [];
+        using var reader = explain.ExecuteReader();
+        while (reader.Read())
+        {
+            steps.Add(reader.GetString(3));
+        }
+
+        return string.Join('\n', steps);
     }
 }

@@ -127,18 +127,19 @@ public sealed class DatabaseFaultTests : IDisposable
     }
 
     /// <summary>Lets the file grow by so many pages and no more, as a full disk would.</summary>
-    private sealed class SmallDisk : DbConnectionInterceptor
+    private sealed class SmallDisk : DbTransactionInterceptor
     {
         public int? PagesMore { get; set; }
 
-        public override Task ConnectionOpenedAsync(DbConnection connection, ConnectionEndEventData eventData, CancellationToken cancellationToken = default)
+        public override ValueTask<InterceptionResult<DbTransaction>> TransactionStartingAsync(
+            DbConnection connection, TransactionStartingEventData eventData, InterceptionResult<DbTransaction> result, CancellationToken cancellationToken = default)
         {
             using var command = connection.CreateCommand();
             command.CommandText = "PRAGMA page_count";
             var pages = (long)command.ExecuteScalar()!;
             command.CommandText = $"PRAGMA max_page_count = {(PagesMore is { } more ? pages + more : 1_000_000)}";
             command.ExecuteNonQuery();
-            return Task.CompletedTask;
+            return ValueTask.FromResult(result);
         }
     }
 

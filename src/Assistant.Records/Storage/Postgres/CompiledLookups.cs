@@ -1,3 +1,4 @@
+using Assistant.Records.Cylinders;
 using Assistant.Records.Log;
 using Microsoft.EntityFrameworkCore;
 
@@ -14,10 +15,22 @@ internal sealed class CompiledLookups(IRecordsDatabase database) : ITurnLookups
 
     private readonly Func<RecordsContext, CancellationToken, Task<bool>> firms = EF.CompileAsyncQuery((RecordsContext context, CancellationToken cancellation) => context.Firms.Any());
 
+    private readonly Func<RecordsContext, DateTimeOffset?, DateTimeOffset?, IAsyncEnumerable<CylinderRow>> cylinders = EF.CompileAsyncQuery(
+        (RecordsContext context, DateTimeOffset? since, DateTimeOffset? until) =>
+            from happened in context.Events.AsNoTracking()
+            where happened.Kind == EventJson.CylinderUsedKind || happened.Kind == EventJson.EventWithdrawnKind
+            join visit in context.Visits.AsNoTracking() on happened.VisitId equals visit.Id
+            where (since == null || visit.OpenedAt >= since) && (until == null || visit.OpenedAt <= until)
+            orderby happened.VisitId, happened.Number
+            select new CylinderRow(happened.VisitId, happened.Number, happened.Kind, happened.Body, happened.Personal, visit.AssetId));
+
     public Task<CurrentVisit?> CurrentVisitAsync(string channel, string conversation, CancellationToken cancellation) =>
         database.UseAsync(context => current(context, channel, conversation, cancellation));
 
     public Task<bool> HasFirmsAsync(CancellationToken cancellation) => database.UseAsync(context => firms(context, cancellation));
+
+    public Task<IReadOnlyList<CylinderRow>> CylinderRowsAsync(DateTimeOffset? since, DateTimeOffset? until, CancellationToken cancellation) =>
+        database.UseAsync(async context => (IReadOnlyList<CylinderRow>)await cylinders(context, since, until).ToListAsync(cancellation));
 
     public void Dispose()
     {

@@ -1,4 +1,5 @@
 using Assistant.Records.Log;
+using Assistant.Records.Rooms;
 using Assistant.Records.Storage.Rows;
 using Microsoft.EntityFrameworkCore;
 
@@ -61,12 +62,12 @@ internal sealed class TrackedTables : ILogTables
         {
             context.Conversations.Add(new() { Channel = channel, Conversation = conversation, VisitId = visitId });
         }
+
+        await RoomBinding.BindAsync(context, channel, conversation, visitId, told: 0);
     }
 
     /// <summary>The context sees by itself that it moved.</summary>
     public Task MovedAsync(VisitRow visit) => Task.CompletedTask;
 
     public Task EndAsync() => Task.CompletedTask;
-
-    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
 }

@@ -12,7 +12,7 @@ internal sealed class PreparedInsert<TRow> : IDisposable
     private readonly object?[] values;
     private readonly PreparedStatement statement;
 
-    public PreparedInsert(RecordsContext context, SqliteConnection connection, SqliteTransaction transaction)
+    public PreparedInsert(RecordsContext context, SqliteConnection connection)
     {
         var table = context.Model.FindEntityType(typeof(TRow))!;
         var properties = table.GetProperties().ToList();
@@ -20,9 +20,7 @@ internal sealed class PreparedInsert<TRow> : IDisposable
         values = new object?[columns.Length];
         statement = new(
             connection,
-            transaction,
-            $"INSERT INTO {table.GetTableName()} ({string.Join(", ", properties.Select(p => p.GetColumnName()))}) VALUES ({string.Join(", ", properties.Select((_, i) => $"@{i}"))})",
-            properties.Count);
+            $"INSERT INTO {table.GetTableName()} ({string.Join(", ", properties.Select(p => p.GetColumnName()))}) VALUES ({string.Join(", ", properties.Select(_ => "?"))})");
     }
 
     public void Run(TRow row)

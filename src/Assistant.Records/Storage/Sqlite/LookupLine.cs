@@ -1,0 +1,62 @@
+using Assistant.Records.Cylinders;
+using Assistant.Records.Log;
+using Microsoft.Data.Sqlite;
+using SQLitePCL;
+
+namespace Assistant.Records.Storage.Sqlite;
+
+/// <summary>A connection that is kept open for questions, with their statements prepared when they are first asked. For one asker at a time.</summary>
+public sealed class LookupLine : IDisposable
+{
+    /// <summary>Asked at every opening. Its values: opened since, opened until, each null for all.</summary>
+    public const string CylinderEvents =
+        $"""
+        SELECT e.visit_id, e.number, e.kind, e.body, e.personal, v.asset_id FROM events e JOIN visits v ON v.id = e.visit_id
+        WHERE e.kind IN ('{EventJson.CylinderUsedKind}', '{EventJson.EventWithdrawnKind}') AND (?1 IS NULL OR v.opened_at >= ?1) AND (?2 IS NULL OR v.opened_at <= ?2)
+        ORDER BY e.visit_id, e.number
+        """;
+
+    private const string CurrentVisits =
+        "SELECT v.id, v.version, v.opened_at, v.closed_at FROM conversations c JOIN visits v ON v.id = c.visit_id WHERE c.channel = ? AND c.conversation = ?";
+
+    /// <summary>How long a question waits where the file is held, in milliseconds.</summary>
+    private const int Patience = 5000;
+
+    private readonly SqliteConnection connection;
+    private readonly Lazy<PreparedStatement> current;
+    private readonly Lazy<PreparedStatement> firm;
+    private readonly Lazy<PreparedStatement> cylinders;
+
+    /// <exception cref="SqliteException">The file can not be opened.</exception>
+    internal LookupLine(string connectionString)
+    {
+        connection = new(connectionString);
+        connection.Open();
+        raw.sqlite3_busy_timeout(connection.Handle, Patience);
+        current = new(() => new(connection, CurrentVisits));
+        firm = new(() => new(connection, "SELECT id FROM firms LIMIT 1"));
+        cylinders = new(() => new(connection, CylinderEvents));
+    }
+
+    internal CurrentVisit? CurrentVisit(string channel, string conversation) => current.Value.First(
+        row => new CurrentVisit(row.Text(0), row.Number(1), UtcText.Read(row.Text(2)), row.TextOrNull(3) is { } closed ? UtcText.Read(closed) : null),
+        channel,
+        conversation);
+
+    internal bool HasFirms() => firm.Value.First(row => row.Text(0)) is not null;
+
+    internal IReadOnlyList<CylinderRow> CylinderRows(DateTimeOffset? since, DateTimeOffset? until) => cylinders.Value.All(
+        row => new CylinderRow(row.Text(0), row.Number(1), row.Text(2), row.Text(3), row.TextOrNull(4), row.TextOrNull(5)),
+        since is { } from ? UtcText.Write(from) : null,
+        until is { } to ? UtcText.Write(to) : null);
+
+    public void Dispose()
+    {
+        foreach (var statement in new[] { current, firm, cylinders }.Where(s => s.IsValueCreated))
+        {
+            statement.Value.Dispose();
+        }
+
+        connection.Dispose();
+    }
+}
