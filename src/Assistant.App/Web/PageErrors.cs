@@ -3,7 +3,7 @@ using Microsoft.Net.Http.Headers;
 
 namespace Assistant.App.Web;
 
-/// <summary>Turns what went wrong into a status and one line for people; the rest of a failure goes to standard error.</summary>
+/// <summary>Turns what went wrong into a status and one line for people; the rest of a failure, and where the records lie, goes to standard error.</summary>
 internal static class PageErrors
 {
     private const string TooLarge = "That is too large to be taken.";
@@ -52,9 +52,10 @@ internal static class PageErrors
             case BadHttpRequestException bad:
                 return (bad.StatusCode, "The request can not be read; JSON with the documented keys is wanted.");
             case RecordsException { Fault: RecordsFault.Refused } refused:
-                return (StatusCodes.Status400BadRequest, refused.Message);
+                return (StatusCodes.Status400BadRequest, RecordsTrouble.Line(refused));
             case RecordsException records:
-                return (StatusCodes.Status503ServiceUnavailable, records.Message);
+                Console.Error.WriteLine(records.Message);
+                return (StatusCodes.Status503ServiceUnavailable, RecordsTrouble.Line(records));
             case OperationCanceledException:
                 return null;
             default:

@@ -31,7 +31,7 @@ public sealed class SigningKey
 
             if (!OperatingSystem.IsWindows() && (File.GetUnixFileMode(path) & ~OwnerOnly) != 0)
             {
-                throw new RecordsException(RecordsFault.Refused, $"Others than its owner may read {path}. Set its mode to 600, or delete it: a new key is made and what the old one signed is void.");
+                throw new RecordsException(RecordsFault.Unreadable, $"Others than its owner may read {path}. Set its mode to 600, or delete it: a new key is made and what the old one signed is void.");
             }
 
             var key = File.ReadAllBytes(path);
