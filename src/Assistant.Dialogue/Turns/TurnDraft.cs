@@ -14,6 +14,9 @@ internal sealed class TurnDraft(PhraseBook book, VisitState state, string by, Da
     private readonly List<Phrase> because = [];
     private readonly List<SpokenCaution> cautions = [];
 
+    /// <summary>The visit as the turn found it.</summary>
+    public VisitState Opening { get; } = state;
+
     public VisitState State { get; private set; } = state;
 
     public string By => by;

@@ -7,7 +7,7 @@ using Assistant.Trade.Rules;
 namespace Assistant.Dialogue.Turns;
 
 /// <summary>Says a verdict once, when its standing rises to likely or established or its leader changes, with what it rests on.</summary>
-internal sealed class VerdictTeller(PhraseBook book)
+internal sealed class VerdictTeller(PhraseBook book, Assess assess)
 {
     private const int MostRuledOutNamed = 3;
     private const int LeastReasonsForLikely = 2;
@@ -26,6 +26,7 @@ internal sealed class VerdictTeller(PhraseBook book)
         var (fault, standing) = (Codes.Of(leader.Code), Codes.Of(leader.Standing));
         if (last is not null && last.Fault == fault && (last.Standing == standing || leader.Standing != Standing.Established))
         {
+            SayWhatIsNew(draft, leader);
             return;
         }
 
@@ -40,6 +41,21 @@ internal sealed class VerdictTeller(PhraseBook book)
         }
 
         NameRuledOut(draft, assessment);
+    }
+
+    // A reading that was asked for to prove what is only likely is answered with what it showed.
+    private void SayWhatIsNew(TurnDraft draft, Finding leader)
+    {
+        if (leader.Standing == Standing.Established || draft.Opening.Facts == draft.State.Facts)
+        {
+            return;
+        }
+
+        var before = assess(draft.Opening.Facts).Findings.FirstOrDefault(f => f.Code == leader.Code);
+        foreach (var reason in leader.Because.Where(r => before is null || !before.Because.Any(b => b.Key == r.Key)))
+        {
+            draft.AddReason(book.Say(reason, draft.State.Units));
+        }
     }
 
     // A likely fault that a single reading carries is the next question's business, not yet news; nor is a likely "no fault".

@@ -27,7 +27,7 @@ internal sealed class WalkGuide
     public WalkGuide(PhraseBook book, WalkLibrary library, FactTaker taker, Assess assess)
     {
         (this.library, this.taker, this.assess) = (library, taker, assess);
-        (verdicts, cautions, asker, closing) = (new(book), new(book), new(book), new(book, library.Opening));
+        (verdicts, cautions, asker, closing) = (new(book, assess), new(book), new(book), new(book, library.Opening));
         (judgements, arrival, Switch, Stand) = (new(book, cautions), new(book, cautions), new(library), new(library, assess));
         Steps = new(Stand, Switch, verdicts, closing, assess);
     }

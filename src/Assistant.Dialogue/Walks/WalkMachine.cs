@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using Assistant.Trade.Facts;
 using Assistant.Trade.Rules;
 using Stateless;
 using Stateless.Graph;
@@ -106,8 +107,10 @@ public sealed class WalkMachine
             _ => false,
         };
 
+    // A repair after which all is as it should be is proved by the room, not by further readings.
     private static bool Nothing(WalkView view) =>
-        view.Leader is { Standing: Standing.Established } || view.Assessment.Next is null || view.WasSkipped(view.Assessment.Next);
+        view.Leader is { Standing: Standing.Established } || view.Assessment.Next is null || view.WasSkipped(view.Assessment.Next)
+        || (view.Leader is { Code: FaultCode.NoFault } && view.Facts.Is(FactCatalogue.PullingDown, "yes"));
 
     private static WalkBranch? TakenBranch(WalkStop stop, WalkView view)
     {

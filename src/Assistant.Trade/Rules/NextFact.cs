@@ -106,6 +106,6 @@ internal static class NextFact
         }
 
         var gap = Math.Max(left.Low - right.High, right.Low - left.High);
-        return gap <= 0 ? 0 : (float)Math.Min(1, 0.3 + (gap / (3 * (left.Scatter + right.Scatter))));
+        return gap < 0 ? 0 : (float)Math.Min(1, 0.3 + (gap / (3 * (left.Scatter + right.Scatter))));
     }
 }

@@ -21,7 +21,8 @@ internal static class Reasons
             ? [Levels[(int)s].Low, Levels[(int)s].Normal, Levels[(int)s].High]
             : SeenReasons[(int)s].Select(r => r.Key));
 
-    public static Reason Of(Symptom symptom, PlantState state, Measure measure)
+    /// <param name="isInOrder">True where the number speaks for a sound plant: what fits within its error is not called low or high.</param>
+    public static Reason Of(Symptom symptom, PlantState state, Measure measure, bool isInOrder = false)
     {
         if (SeenReasons[(int)symptom] is { Length: > 0 } words)
         {
@@ -30,6 +31,11 @@ internal static class Reasons
 
         var (low, normal, high) = Levels[(int)symptom];
         var (least, most) = Usual(symptom);
+        if (isInOrder && Healthy.Of(symptom) is not null)
+        {
+            return Numbers(normal, symptom, state, measure.Value);
+        }
+
         return Numbers(measure.Value < least ? low : measure.Value > most ? high : normal, symptom, state, measure.Value);
     }
 

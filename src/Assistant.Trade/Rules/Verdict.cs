@@ -130,7 +130,7 @@ internal static class Verdict
             }
             else if (standing != Standing.RuledOut && Weighing.Supports(rule, expectation, measure))
             {
-                because.Add(Reasons.Of(symptom, state, measure));
+                because.Add(Reasons.Of(symptom, state, measure, isInOrder: rule.Code == FaultCode.NoFault));
             }
         }
 

@@ -15,6 +15,8 @@ public class NextFactTests
     [InlineData("refrigerant R404A;application cooler;superheat 25 degF;compressor running", "sight_glass")]
     [InlineData("refrigerant R404A;application cooler;compressor running;ambient_temperature 75 degF;discharge_pressure 300 psig", "liquid_line_temperature")]
     [InlineData("refrigerant R404A;application cooler;compressor running;ambient_temperature 75 degF;discharge_pressure 300 psig;liquid_line_temperature 95 degF;sight_glass clear;condenser_coil clean;condenser_fans all", "high_side_standing_pressure")]
+    // A sound compressor's work ends where a weak one's begins: which side it lies on still parts the two.
+    [InlineData("refrigerant R404A;application cooler;compressor running;calling_for_cooling yes;box_temperature 39 degF;setpoint 38 degF;design_condenser_split 20 degF;solenoid_energised yes;evaporator_fans all;coil_ice none;ambient_temperature 90 degF;discharge_pressure 253 psig;suction_pressure 68 psig;liquid_line_temperature 98 degF;suction_line_temperature_at_compressor 48 degF;pulling_down yes;sight_glass clear;condenser_coil clean;condenser_fans all", "discharge_line_temperature")]
     public void It_is_what_tells_the_leading_faults_apart(string facts, string next) =>
         Assert.Equal(next, Assessor.Assess(Visit(facts)).Next?.Name);
 

@@ -37,6 +37,13 @@ public class ReasonWordTests
     }
 
     [Theory]
+    [InlineData(nameof(Symptom.Subcooling), 5.2)]
+    [InlineData(nameof(Symptom.Subcooling), 1.5)]
+    [InlineData(nameof(Symptom.CompressorEfficiency), 0.86)]
+    public void What_speaks_for_a_sound_plant_is_in_order(string symptom, double value) =>
+        Assert.Equal($"reason.{Codes.KebabOf(symptom)}-normal", Reasons.Of(Enum.Parse<Symptom>(symptom), SymptomReadings.State(""), new(value, 0), isInOrder: true).Key);
+
+    [Theory]
     [InlineData("ambient_temperature 20 degC")]
     [InlineData("saturated_condensing_temperature 40 degC")]
     [InlineData("")]

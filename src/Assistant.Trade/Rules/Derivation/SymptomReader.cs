@@ -198,7 +198,8 @@ internal static class SymptomReader
     {
         var box = state.Temperature(FactCatalogue.BoxTemperature);
         table[ThermometerGap] = Widest(box, state.Temperature(FactCatalogue.BoxTemperatureCheck), state.Temperature(FactCatalogue.EvaporatorAirIn));
-        table[ProductOverBox] = state.Temperature(FactCatalogue.ProductTemperature) - state.BoxAir;
+        // The air of a room on its way down is colder than its goods, which follow by the hour.
+        table[ProductOverBox] = state.IsPullingDown ? Measure.Unknown : state.Temperature(FactCatalogue.ProductTemperature) - state.BoxAir;
         if (state.Degrees(FactCatalogue.Setpoint) is not { } setpoint)
         {
             return;

@@ -41,6 +41,7 @@ public class RoomAndRestReadingTests
         Assert.False(Of($"box_temperature 8 degC;setpoint 3 degC;{reason}", Symptom.BoxOverSetpoint).IsKnown);
         Assert.True(Of($"box_temperature 2 degC;setpoint 3 degC;{reason}", Symptom.BoxOverSetpoint).IsKnown);
         Assert.True(Of($"box_temperature 8 degC;setpoint 3 degC;{reason}", Symptom.PullingDown).IsKnown);
+        Assert.False(Of($"box_temperature 4 degC;product_temperature 8 degC;{reason}", Symptom.ProductOverBox).IsKnown);
     }
 
     [Fact]
