@@ -85,7 +85,7 @@ public class XmppLineTests
     [Fact]
     public async Task A_post_whose_end_is_not_known_is_found_in_the_history_and_not_posted_again()
     {
-        await using var scene = await XmppScene.OpenAsync();
+        await using var scene = await XmppScene.OpenAsync(doubt: TimeSpan.FromSeconds(1));
         await scene.SeatAsync();
         await scene.ReplyAsync(Room, "m1", "Taken: suction 14 psig.");
         var id = (string)(await scene.Server.NextAsync("message")).Attribute("id")!;
@@ -101,7 +101,7 @@ public class XmppLineTests
     [Fact]
     public async Task A_post_that_did_not_get_there_is_posted_again_under_the_same_id()
     {
-        await using var scene = await XmppScene.OpenAsync();
+        await using var scene = await XmppScene.OpenAsync(doubt: TimeSpan.FromSeconds(1));
         await scene.SeatAsync();
         await scene.ReplyAsync(Room, "m1", "Taken: suction 14 psig.");
         var id = (string)(await scene.Server.NextAsync("message")).Attribute("id")!;
@@ -190,7 +190,7 @@ public class XmppLineTests
     [Fact]
     public async Task Sent_out_of_the_room_it_says_so_and_comes_back_after_a_while()
     {
-        await using var scene = await XmppScene.OpenAsync();
+        await using var scene = await XmppScene.OpenAsync(beat: TimeSpan.FromMilliseconds(500));
         await scene.SeatAsync();
 
         scene.Server.Send($"<presence type='unavailable' from='{Room}/Coldwalk'><x><item role='none'><reason>be quiet</reason></item><status code='110'/><status code='307'/></x></presence>");
@@ -202,7 +202,7 @@ public class XmppLineTests
     [Fact]
     public async Task A_server_that_has_fallen_silent_is_left_and_tried_again()
     {
-        await using var scene = await XmppScene.OpenAsync();
+        await using var scene = await XmppScene.OpenAsync(beat: TimeSpan.FromMilliseconds(500));
         await scene.SeatAsync();
         scene.Server.IsSilent = true;
 

@@ -18,14 +18,14 @@ internal sealed class XmppScene : IAsyncDisposable, IXmppTalk, ILogger<XmppServi
     private readonly EventLog log;
     private readonly XmppService service;
 
-    private XmppScene(EventLog log, FakeChatServer server)
+    private XmppScene(EventLog log, FakeChatServer server, TimeSpan beat, TimeSpan doubt)
     {
         (this.log, Server) = (log, server);
         Outbox = new(log.Database);
         var settings = new XmppSettings("127.0.0.1", server.Port, "coldwalk.chat.example", Secret, [Jid.Parse(Room)]);
-        var pace = new XmppPace(TimeSpan.FromMilliseconds(50), TimeSpan.FromMilliseconds(200), () => 1) { BeforeReturn = TimeSpan.FromMilliseconds(500), Beat = TimeSpan.FromMilliseconds(500) };
+        var pace = new XmppPace(TimeSpan.FromMilliseconds(50), TimeSpan.FromMilliseconds(200), () => 1) { BeforeReturn = TimeSpan.FromMilliseconds(500), Beat = beat };
         var line = new XmppLine(settings, new(new(log.Database, XmppSettings.Channel)), this, pace, TimeProvider.System, this);
-        var deliverer = new OutboxDeliverer(Outbox, new XmppSender(line, settings), new() { Doubt = TimeSpan.FromSeconds(1), FirstWait = TimeSpan.FromSeconds(1) }, TimeProvider.System);
+        var deliverer = new OutboxDeliverer(Outbox, new XmppSender(line, settings), new() { Doubt = doubt, FirstWait = TimeSpan.FromSeconds(1) }, TimeProvider.System);
         service = new(settings, line, deliverer, pace, TimeProvider.System, this);
     }
 
@@ -39,10 +39,12 @@ internal sealed class XmppScene : IAsyncDisposable, IXmppTalk, ILogger<XmppServi
 
     public ConcurrentQueue<string> Lines { get; } = new();
 
-    public static async Task<XmppScene> OpenAsync()
+    /// <param name="beat">How long the server may be silent; long unless a test waits for it, so that a slow machine is not taken for a silent server.</param>
+    /// <param name="doubt">How long a post may go unanswered; long for the same reason.</param>
+    public static async Task<XmppScene> OpenAsync(TimeSpan? beat = null, TimeSpan? doubt = null)
     {
         var data = Directory.CreateTempSubdirectory("coldwalk-xmpp-data-").FullName;
-        var scene = new XmppScene(await EventLog.OpenAsync(new SqliteRecords(Path.Combine(data, "coldwalk.db"))), new());
+        var scene = new XmppScene(await EventLog.OpenAsync(new SqliteRecords(Path.Combine(data, "coldwalk.db"))), new(), beat ?? TimeSpan.FromSeconds(3), doubt ?? TimeSpan.FromSeconds(10));
         await Task.Run(() => scene.service.StartAsync(CancellationToken.None));
         return scene;
     }
