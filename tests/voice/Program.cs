@@ -9,6 +9,7 @@ Dictionary<string, Action<VoiceParts>> measures = new(StringComparer.Ordinal)
     ["live"] = LiveScore.Write,
     ["foreign"] = ForeignScore.Write,
     ["stored"] = StoredScore.Write,
+    ["wake"] = WakeScore.Write,
     ["echo"] = EchoScore.Write,
     ["speed"] = SpeedScore.Write,
     ["calls"] = CallScore.Write,

@@ -24,6 +24,12 @@ internal sealed class ReadBacks(QuestionGrammars grammars, PhraseBook phrases, U
         return understood is { Clarify: null, Readings: [{ } reading], Observations: [] } && reading.Fact == fact ? Pended(state, reading, NumberText.WithoutUnit(words, grammars.IsNumberWord)) : null;
     }
 
+    /// <summary>The refrigerant named where one is asked for, or null.</summary>
+    public Pending? Refrigerant(VoiceState state, string words) =>
+        state.Fact == FactCatalogue.Refrigerant && understander.Understand(words, new(FactCatalogue.Refrigerant, state.Units)).Observations is [{ } only] && only.Fact == FactCatalogue.Refrigerant
+            ? new(only.Value, words, null)
+            : null;
+
     /// <summary>Null where the conversation would read another value out of the text than was read back.</summary>
     public Pending? Pended(VoiceState state, Reading reading, string words)
     {
@@ -32,6 +38,17 @@ internal sealed class ReadBacks(QuestionGrammars grammars, PhraseBook phrases, U
             ? new(text, words, reading)
             : null;
     }
+
+    /// <summary>What was heard, said back: a number digit by digit, and in words too where another sounds like it.</summary>
+    public string Sentence(Pending pending) => pending.Reading is not { } reading
+        ? Phrase("voice.read-back-word", ("word", SpokenText.Of(phrases.WordAloud(pending.Text))))
+        : Phrase(
+            NumberText.SoundsLike(pending.Words) is null ? "voice.read-back" : "voice.read-back-named",
+            ("fact", reading.Fact.Name), ("number", pending.Words), ("digits", NumberText.Digits(reading)), ("unit", NumberText.Unit(reading.Unit)));
+
+    /// <summary>Both numbers, in words and digit by digit.</summary>
+    public string WhichOf(Pending first, Pending second) => Phrase(
+        "voice.which-of-two", ("first", first.Words), ("first_digits", NumberText.Digits(first.Reading!)), ("second", second.Words), ("second_digits", NumberText.Digits(second.Reading!)));
 
     /// <summary>Why nobody can have read that, in words, or null.</summary>
     public string? Impossible(Reading reading)

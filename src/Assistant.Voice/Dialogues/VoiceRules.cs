@@ -20,6 +20,12 @@ public sealed record VoiceRules
     /// <summary>The least <see cref="Heard.Fit"/> of such a command: what 19 of 20 commands of the calibration reached in quiet.</summary>
     public double LeastCommandFit { get; init; } = -7;
 
+    /// <summary>The least <see cref="Heard.Fit"/> of a call for help that is passed on at once; under it, it is asked about. All but one in six of the calibration reach it, near a fan too.</summary>
+    public double LeastEmergencyFit { get; init; } = -10;
+
+    /// <summary>The least fit of one that is asked about; other talk of the calibration reached -19 at the most.</summary>
+    public double LeastAskedEmergencyFit { get; init; } = -15;
+
     /// <summary>How much better than the number it sounds like a number must fit not to be asked about by name.</summary>
     public double LeastPairMargin { get; init; } = 1;
 
@@ -37,16 +43,15 @@ public sealed record VoiceRules
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(heard);
         ArgumentNullException.ThrowIfNull(meaning);
-        return state.Fact is not null && meaning.StartsWith("command:", StringComparison.Ordinal)
+        return state.Asks && meaning.StartsWith("command:", StringComparison.Ordinal) && meaning != "command:repeat"
             ? heard.Margin >= LeastCommandMargin && heard.Fit >= LeastCommandFit
             : heard.Margin >= (meaning == "accept" ? LeastYesMargin : LeastWordMargin);
     }
 
-    /// <summary>Whether a "wait" may have been an answer: taken, it would leave the technician waiting for the next question.</summary>
-    public bool IsDoubtful(VoiceState state, Heard heard, string meaning)
+    /// <summary>Whether a call for help is one for certain.</summary>
+    public bool IsEmergency(Heard heard)
     {
-        ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(heard);
-        return meaning == "command:pause" && state is { Phase: VoicePhase.Answer, Fact: not null } && heard.Margin is not null && !IsClear(state, heard, meaning);
+        return heard.Fit >= LeastEmergencyFit;
     }
 }

@@ -105,7 +105,7 @@ public sealed class VoiceSession(SpeechRecogniser recogniser, VoiceDialogue dial
 
     private (Heard Heard, VoiceStep Step) Hear(VoiceState state, PcmAudio utterance)
     {
-        var heard = recogniser.Hear(utterance, dialogue.Grammar(state), words => dialogue.Rivals(state, words));
+        var heard = recogniser.Hear(utterance, dialogue.Grammar(state), words => dialogue.Rivals(state, words), words => dialogue.Instead(state, words));
         return (heard, dialogue.Hear(state, heard));
     }
 

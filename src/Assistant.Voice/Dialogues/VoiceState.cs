@@ -55,6 +55,12 @@ public sealed record VoiceState
     /// <summary>How often in a row a read-back got no clear answer.</summary>
     public int UnclearAnswers { get; init; }
 
+    /// <summary>What was read back last and refused, by its meaning; null for nothing. It is not heard again at the next try.</summary>
+    public string? Refused { get; init; }
+
+    /// <summary>The words offered aloud since this question was missed.</summary>
+    public ImmutableArray<Offer> Offered { get; init; } = [];
+
     /// <summary>What was said last, for "say again".</summary>
     public string Last { get; init; } = "";
 
@@ -69,6 +75,15 @@ public sealed record VoiceState
 
     public SpeakingStyle Style { get; init; } = new();
 
+    /// <summary>Whether an answer is waited for, so that a command is something nobody asked for.</summary>
+    public bool Asks => Fact is not null || !Asked.Choices.IsEmpty;
+
+    /// <summary>The same question with nothing pending, missed or offered.</summary>
+    public VoiceState Fresh => this with
+    {
+        Phase = VoicePhase.Answer, Pending = null, Pair = null, Digits = "", UnclearAnswers = 0, Misses = 0, Refused = null, Offered = [],
+    };
+
     public Fact? Fact => Asked.AskedFact is { } name ? FactCatalogue.Find(name) : null;
 }
 
@@ -76,9 +91,9 @@ public sealed record VoiceState
 /// <param name="Text">What the conversation will be told.</param>
 /// <param name="Words">The words as they were heard, where it is a number said as one.</param>
 /// <param name="Reading">The number, or null for a word.</param>
-public sealed record Pending(string Text, string Words, Reading? Reading);
+/// <param name="Meaning">What the phrase means, such as "choice:dirty"; null for what was said freely.</param>
+public sealed record Pending(string Text, string Words, Reading? Reading, string? Meaning = null);
 
-/// <summary>What the voice does with what it heard.</summary>
-/// <param name="Say">What it says; empty for nothing.</param>
-/// <param name="Send">What the conversation is told; null for nothing. Its reply comes back by <see cref="VoiceDialogue.Answered"/>.</param>
-public sealed record VoiceStep(VoiceState State, string Say, string? Send = null);
+/// <summary>Words that were offered aloud.</summary>
+/// <param name="Text">What the conversation is told where they are said and confirmed.</param>
+public sealed record Offer(string Words, string Text);

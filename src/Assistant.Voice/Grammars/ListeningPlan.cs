@@ -18,13 +18,14 @@ public sealed class ListeningPlan
     {
         yaml = new DialogYaml(file);
         var root = yaml.Root();
-        yaml.AllowOnly(root, "file", "most-words", "commands", "controls", "confirm", "digits", "steps", "wake", "numbers", "facts");
+        yaml.AllowOnly(root, "file", "most-words", "commands", "controls", "confirm", "digits", "steps", "by-number", "wake", "numbers", "facts");
         MostWords = int.TryParse(yaml.Text(root, "most-words", "most-words"), CultureInfo.InvariantCulture, out var most) ? most : 3;
         Commands = Phrases(root, "commands");
         Controls = Phrases(root, "controls");
         Confirm = Phrases(root, "confirm");
         Digits = Phrases(root, "digits");
         Steps = Phrases(root, "steps");
+        ByNumber = (DialogYaml.Field(root, "by-number") as YamlScalarNode)?.Value ?? "number";
         Wake = [.. yaml.Texts(root, "wake", "wake").Select(n => n.Value ?? "")];
         kinds = Spans(root, "numbers", name => Enum.TryParse<FactKind>(Joined(name), ignoreCase: true, out _));
         facts = Spans(root, "facts", name => FactCatalogue.Find(name) is not null);
@@ -50,6 +51,9 @@ public sealed class ListeningPlan
 
     /// <summary>The words that answer a step of the walk that asks for no fact: ok, done, later.</summary>
     public ImmutableSortedDictionary<string, ImmutableArray<string>> Steps { get; }
+
+    /// <summary>The word before a choice's number: "number one".</summary>
+    public string ByNumber { get; }
 
     public ImmutableArray<string> Wake { get; }
 

@@ -73,6 +73,13 @@ public sealed partial class PronunciationDictionary
     /// <summary>Whether every word of a phrase can be listened for.</summary>
     public bool CanBeHeard(string phrase) => phrase.Length > 0 && phrase.Split(' ').All(Knows);
 
+    /// <summary>Every way a phrase sounds, as its phones one after the other.</summary>
+    public IEnumerable<string[]> Ways(string phrase)
+    {
+        ArgumentNullException.ThrowIfNull(phrase);
+        return phrase.Split(' ').Aggregate<string, IEnumerable<string>>([""], (begun, word) => begun.SelectMany(_ => sounds[word], (b, w) => $"{b} {w}".Trim())).Select(way => way.Split(' '));
+    }
+
     /// <summary>A dictionary file for the recogniser with just these words, so that it loads fast and stays small.</summary>
     public string FileFor(IEnumerable<string> words)
     {

@@ -17,6 +17,9 @@ public sealed class QuestionGrammars
 {
     private static readonly string[] NumberParts = ["nought-between-digits", "point", "and", "articles", "minus"];
 
+    // A list of more is forgotten before it has been said.
+    private const int MostNumbered = 6;
+
     private readonly ConcurrentDictionary<string, SpeechGrammar> compiled = new(StringComparer.Ordinal);
     private readonly LexiconPhrases lexicon;
     private readonly ListeningPlan plan;
@@ -34,7 +37,7 @@ public sealed class QuestionGrammars
         Command = SpeechGrammar.Of("command", [.. Controls, .. Commands([.. plan.Commands.Keys])]);
         Confirm = SpeechGrammar.Of("confirm", [("accept", Heard(plan.Confirm["accept"])), ("reject", Heard(plan.Confirm["reject"]))])
             .With([.. Controls, .. Commands("pause", "resume", "repeat", "emergency", "skip")]);
-        Wake = SpeechGrammar.Of("wake", [("wake", Heard(plan.Wake)), .. Commands("emergency")]);
+        Wake = SpeechGrammar.Of("wake", [("wake", Heard(plan.Wake)), .. Commands("emergency")]) with { IsName = true };
     }
 
     /// <summary>What works while the assistant speaks: stop, slower, faster, louder, wait, say again. Nothing in it can store a value.</summary>
@@ -51,7 +54,7 @@ public sealed class QuestionGrammars
 
     /// <summary>Every word that any grammar can need, for the recogniser's dictionary.</summary>
     public IEnumerable<string> Vocabulary => new[] { UnitSystem.Us, UnitSystem.Metric }.SelectMany(u => new[] { Everything(u).Words, For(FactCatalogue.Refrigerant, [], u).Words, Spelled(FactCatalogue.SuctionPressure, UnitOfMeasure.Psig).Words })
-        .SelectMany(w => w).Concat(Confirm.Words).Concat(Wake.Words).Concat(plan.Steps.Values.SelectMany(p => Heard(p)).SelectMany(p => p.Split(' '))).Distinct();
+        .SelectMany(w => w).Concat(Confirm.Words).Concat(Wake.Words).Concat(plan.Steps.Values.SelectMany(p => Heard(p)).SelectMany(p => p.Split(' '))).Append(plan.ByNumber).Distinct();
 
     /// <summary>The grammar of the question a reply asks; the commands and the words of its step where it asks for no fact.</summary>
     public SpeechGrammar For(Reply reply, UnitSystem units)
@@ -94,6 +97,25 @@ public sealed class QuestionGrammars
                 [("digits:go", Heard(plan.Digits["go"])), ("digits:clear", Heard(plan.Digits["clear"])), .. Controls, .. Commands("pause", "resume", "repeat", "skip", "emergency")]);
         });
     }
+
+    /// <summary>A choice by its number as it was offered aloud, or by its own words; and few commands, since misses went before.</summary>
+    public SpeechGrammar ByNumber(Fact fact, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(fact);
+        var name = $"by_number_{fact.Name}_{units}".ToLowerInvariant();
+        return compiled.GetOrAdd(name, _ => SpeechGrammar.Of(name, Numbered(fact).Select(n => ($"choice:{n.Choice}", (IEnumerable<string>)[n.Words])))
+            .With(Meanings(Choices(name, fact, units))).With([.. Controls, .. Commands("pause", "resume", "repeat", "skip", "emergency")]));
+    }
+
+    /// <summary>The number of each of a fact's choices: "number one", "number two". None where they are too many to be listened to.</summary>
+    public IReadOnlyList<(string Words, string Choice)> Numbered(Fact fact)
+    {
+        ArgumentNullException.ThrowIfNull(fact);
+        return fact.Choices.Length is > 1 and <= MostNumbered ? [.. fact.Choices.Select((c, i) => ($"{plan.ByNumber} {lexicon.Cardinals[i + 1]}", c))] : [];
+    }
+
+    /// <summary>The words offered aloud for a step's answer.</summary>
+    public IReadOnlyList<string> OfferedFor(string step) => plan.Steps.TryGetValue(step, out var said) ? [.. Heard(said).Take(2)] : [];
 
     /// <summary>The two numbers that sound alike, in words and digit by digit.</summary>
     public SpeechGrammar Pair(string first, string second) => (SpeechGrammar.Of(

@@ -12,6 +12,9 @@ public sealed record SpeechGrammar(string Name, string Free)
     /// <summary>True for one made for a single utterance: the recogniser forgets it afterwards.</summary>
     public bool IsPassing { get; init; }
 
+    /// <summary>True where its name is waited for: so little else fits it that it need not fit as well.</summary>
+    public bool IsName { get; init; }
+
     /// <summary>The right-hand side of the one public rule.</summary>
     public string Expansion => "(" + string.Join(" | ", Meanings.Values.SelectMany(p => p).Prepend(Free).Where(p => p.Length > 0)) + ")";
 
@@ -49,7 +52,17 @@ public sealed record SpeechGrammar(string Name, string Free)
     public SpeechGrammar Without(string meaning) => this with { Name = Named("not", meaning), Meanings = Meanings.Remove(meaning) };
 
     /// <summary>Just the phrases of one meaning.</summary>
-    public SpeechGrammar Only(string meaning) => Of(Named("is", meaning), (meaning, Meanings[meaning])) with { IsPassing = IsPassing };
+    public SpeechGrammar Only(string meaning) => Of(Named("is", meaning), (meaning, Meanings[meaning])) with { IsPassing = IsPassing, IsName = IsName };
+
+    /// <summary>What answers the question, without the commands and controls that may be said besides.</summary>
+    public SpeechGrammar Answers => this with { Name = $"{Name}_answers", Meanings = Meanings.RemoveRange(Meanings.Keys.Where(IsUnasked)) };
+
+    /// <summary>Whether a meaning is a command or a control: nobody need have asked for it.</summary>
+    public static bool IsUnasked(string meaning)
+    {
+        ArgumentNullException.ThrowIfNull(meaning);
+        return meaning.StartsWith("command:", StringComparison.Ordinal) || meaning.StartsWith("control:", StringComparison.Ordinal);
+    }
 
     private string Named(string how, string meaning) => $"{Name}_{how}_{new string([.. meaning.Select(c => char.IsLetterOrDigit(c) ? c : '_')])}";
 }

@@ -17,7 +17,8 @@ public enum HeardKind
 /// <param name="Words">The words of the grammar that fit best; also where the gate kept them out, for measures; null where nothing fits.</param>
 /// <param name="Fit">How much worse the words fit than free speech sounds do, per 10 ms frame: 0 is as good, lower is worse.</param>
 /// <param name="Margin">How much better than the best of the other side, per frame, where two sides were compared; 0 where the other side came to nothing; otherwise null.</param>
-public sealed record Heard(HeardKind Kind, string? Words, double Fit, double? Margin = null)
+/// <param name="Asked">The best of what was asked for, where something nobody asked for fits better; otherwise null.</param>
+public sealed record Heard(HeardKind Kind, string? Words, double Fit, double? Margin = null, Heard? Asked = null)
 {
     public static Heard Nothing { get; } = new(HeardKind.Noise, null, double.NegativeInfinity);
 

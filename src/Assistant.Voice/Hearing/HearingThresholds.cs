@@ -9,6 +9,12 @@ public sealed record HearingThresholds
     /// <summary>The least <see cref="Heard.Fit"/> of words that are taken, log units per frame.</summary>
     public double LeastFit { get; init; } = -15;
 
+    /// <summary>
+    /// The same where only its name and a call for help are listened for: of the calibration its name fits no worse than -10.8, near a
+    /// fan too, and other talk no better than -40; this is the middle.
+    /// </summary>
+    public double LeastNameFit { get; init; } = -25;
+
     /// <summary>The shortest sound that is taken for speech.</summary>
     public TimeSpan LeastSpeech { get; init; } = TimeSpan.FromMilliseconds(180);
 

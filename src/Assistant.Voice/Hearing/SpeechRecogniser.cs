@@ -54,7 +54,8 @@ public sealed class SpeechRecogniser : IDisposable
     /// <param name="rivals">
     /// For the words heard, all they must be told apart from: the margin is by how much they fit better. Null for words that need none.
     /// </param>
-    public Heard Hear(PcmAudio speech, SpeechGrammar grammar, Func<string, SpeechGrammar?>? rivals = null)
+    /// <param name="asked">For the words heard, what was asked for instead, where they are something nobody asked for; otherwise null.</param>
+    public Heard Hear(PcmAudio speech, SpeechGrammar grammar, Func<string, SpeechGrammar?>? rivals = null, Func<string, SpeechGrammar?>? asked = null)
     {
         ArgumentNullException.ThrowIfNull(speech);
         ArgumentNullException.ThrowIfNull(grammar);
@@ -72,8 +73,12 @@ public sealed class SpeechRecogniser : IDisposable
             {
                 var free = scorer.Decode(Background, sound);
                 var best = Decode(grammar, Beams.Usual);
-                var heard = Judge(best, free);
-                return heard.Accepted is { } words && rivals?.Invoke(words) is { } others ? heard with { Margin = Margin(best, others) } : heard;
+                var heard = Judge(best, free, grammar);
+                return heard.Accepted is not { } words ? heard : heard with
+                {
+                    Margin = rivals?.Invoke(words) is { } others ? Margin(best, others) : null,
+                    Asked = asked?.Invoke(words) is { IsEmpty: false } answers ? Judge(Decode(answers, Beams.Wide), free, answers) : null,
+                };
             }
             finally
             {
@@ -103,7 +108,7 @@ public sealed class SpeechRecogniser : IDisposable
 
     private bool IsNoise(PcmAudio sound) => sound.Duration < thresholds.LeastSpeech || sound.Loudness() < thresholds.LeastLoudness;
 
-    private Heard Judge(Decoded words, Decoded free)
+    private Heard Judge(Decoded words, Decoded free, SpeechGrammar grammar)
     {
         if (string.IsNullOrEmpty(words.Words))
         {
@@ -111,7 +116,7 @@ public sealed class SpeechRecogniser : IDisposable
         }
 
         var fit = (words.Score - free.Score) / Math.Max(1, words.Frames);
-        return new(fit >= thresholds.LeastFit ? HeardKind.Words : HeardKind.NotForUs, words.Words, fit);
+        return new(fit >= (grammar.IsName ? thresholds.LeastNameFit : thresholds.LeastFit) ? HeardKind.Words : HeardKind.NotForUs, words.Words, fit);
     }
 
     // Rivals that come to no words at all were lost on the way and not beaten: that is as unclear as a rival that fits as well.

@@ -8,7 +8,7 @@ using Assistant.Voice.Speaking;
 namespace Assistant.Voice.Scoring.Kit;
 
 /// <summary>How a call by voice went.</summary>
-/// <param name="Extra">Utterances beyond one answer a question and one yes a value.</param>
+/// <param name="Extra">Utterances beyond one answer a question, one yes a value and one "continue" where cautions come in parts.</param>
 /// <param name="Spoken">How long the assistant spoke in all.</param>
 /// <param name="Longest">Its longest speech.</param>
 /// <param name="Lines">What was said and heard, to be read.</param>
@@ -29,7 +29,7 @@ public static class WarmBoxCall
         ("ambient_temperature", "88 degF", "eighty eight degrees"), ("compressor", "running", "running"), ("condenser_fans", "all", "all"),
         ("condenser_coil", "dirty", "dirty"), ("sight_glass", "clear", "clear"), ("discharge_pressure", "348 psig", "three forty eight p s i"),
         ("suction_pressure", "52 psig", "fifty two pounds"), ("liquid_line_temperature", "122 degF", "one twenty two degrees"),
-        ("suction_line_temperature_at_compressor", "61 degF", "sixty one degrees"), ("stop act", "later", "not today"), ("stop pull-down", "done", "done"), ("stop close-out", "done", "all done"),
+        ("suction_line_temperature_at_compressor", "61 degF", "sixty one degrees"), ("stop act", "later", "not today"), ("stop pull-down", "ok", "done"), ("stop close-out", "ok", "all done/done"),
     ];
 
     public static EngineVisit Visit(ITurnEngine engine) => new(engine, UnitSystem.Us, ("design_condenser_split", "22 degF"));
@@ -57,7 +57,7 @@ public static class WarmBoxCall
         ArgumentNullException.ThrowIfNull(parts);
         ArgumentNullException.ThrowIfNull(visit);
         var session = new VoiceSession(parts.Recogniser, parts.Dialogue, visit);
-        var person = new SyntheticTechnician(Answers.ToDictionary(a => a.Asked, a => a.Spoken), Answers.Where(a => !a.Asked.StartsWith("stop", StringComparison.Ordinal)).ToDictionary(a => a.Asked, a => a.Typed));
+        var person = new SyntheticTechnician(Answers.ToDictionary(a => a.Asked, a => a.Spoken.Split('/')), Answers.ToDictionary(a => a.Asked, a => a.Typed));
         var turn = await session.StartAsync(visit.Opening);
         var (count, needed, spoken, longest, lines) = (0, 0, TimeSpan.Zero, TimeSpan.Zero, new List<string>());
         while (true)
@@ -76,9 +76,11 @@ public static class WarmBoxCall
             }
 
             count++;
+            var asked = session.State!.Asked.AskedFact ?? "stop " + session.State.Asked.Walk?.Stop;
             var wav = WavFile.ToBytes(FanNoise.Behind(technician.Say(words), decibels, 300 + count));
             turn = await session.HearAsync(WavFile.Parse(wav, "answer"));
-            needed += turn.Sent is null ? 0 : session.LastPhase == VoicePhase.Confirmation ? 2 : 1;
+            needed += turn.Sent is null || turn.Sent != Of(asked)?.Typed ? 0 : asked.StartsWith("stop", StringComparison.Ordinal) ? 1 : 2;
+            needed += session.LastPhase == VoicePhase.GoingOn && session.State.Phase == VoicePhase.Answer ? 1 : 0;
             lines.Add($"> {words} | {turn.Heard.Words} {(turn.Heard.Kind == HeardKind.Words ? "" : turn.Heard.Kind)} {turn.Heard.Fit:0.0} {turn.Heard.Margin:0.0}");
         }
     }

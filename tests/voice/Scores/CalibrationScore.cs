@@ -49,6 +49,7 @@ internal static class CalibrationScore
                 $"{At(Fits(mistaken), 50)} {At(Fits(mistaken), 100)} | {At(Gaps(mistaken), 50)} {At(Gaps(mistaken), 100)} | {mistaken.Count} |");
         }
 
+        Ends(parts);
         Console.WriteLine("\nChoices and commands, and the numbers that sound alike: margin of those heard right (5th, 50th percentile), of those heard wrong (50th, highest), and how many were wrong. Fit of the words: 5th percentile.\n");
         Console.WriteLine("| noise | words right | words wrong | wrong | fit | pairs right | pairs wrong | wrong |\n| --- | --- | --- | --- | --- | --- | --- | --- |");
         foreach (var noise in Rooms.All)
@@ -58,6 +59,20 @@ internal static class CalibrationScore
         }
 
         Console.WriteLine();
+    }
+
+    // Which word ends digits best: it must not sound like one of them.
+    private static void Ends(VoiceParts parts)
+    {
+        string[] digits = ["eight eight", "one one seven", "five zero", "two six", "three four eight", "nine two"], ends = ["go", "go ahead", "done"];
+        Console.WriteLine($"\nDigits and the word that ends them, heard exactly, of {digits.Length * SyntheticVoice.ForCalibration.Count}.\n");
+        Console.WriteLine($"| noise | {string.Join(" | ", ends)} |\n| --- | {string.Join(" | ", ends.Select(_ => "---"))} |");
+        foreach (var noise in Rooms.All)
+        {
+            var seed = 7500;
+            var grammar = parts.Grammars.Spelled(FactCatalogue.DischargePressure, UnitOfMeasure.Psig);
+            Console.WriteLine($"| {Rooms.Name(noise)} | {string.Join(" | ", ends.Select(end => SyntheticVoice.ForCalibration.Sum(v => digits.Count(d => parts.Recogniser.Hear(FanNoise.Behind(v.Say($"{d} {end}"), noise, seed++), grammar).Words == $"{d} {end}"))))} |");
+        }
     }
 
     private static string Sides(List<(bool Right, Heard Heard)> heard)

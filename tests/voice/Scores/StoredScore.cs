@@ -61,7 +61,7 @@ internal static class StoredScore
         var visit = new OneQuestion(parts, FactCatalogue.Find(answer.Fact)!);
         var session = new VoiceSession(parts.Recogniser, parts.Dialogue, visit);
         var meant = answer.Choice ?? string.Create(CultureInfo.InvariantCulture, $"{answer.Value} {answer.Unit}");
-        var person = new SyntheticTechnician(new Dictionary<string, string> { [answer.Fact] = answer.Words }, new Dictionary<string, string> { [answer.Fact] = meant });
+        var person = new SyntheticTechnician(new Dictionary<string, string[]> { [answer.Fact] = [answer.Words] }, new Dictionary<string, string> { [answer.Fact] = meant });
         session.StartAsync(visit.Asked).GetAwaiter().GetResult();
         tally[Count.Values]++;
         var firsts = 0;
