@@ -6,8 +6,8 @@ using Microsoft.EntityFrameworkCore;
 namespace Assistant.Records.Erasure;
 
 /// <summary>
-/// Erases a person from the records. Readings, verdicts and refrigerant amounts stay; who took them and what was said goes. What
-/// others wrote about the person is not found by this, and pictures stay (they show equipment); look at both by hand.
+/// Erases a person from the records. Readings, verdicts and refrigerant amounts stay; who took them and what was said goes, and where
+/// others handed the visit over to or from them. What others wrote about the person is not found by this, and pictures stay (they show equipment); look at both by hand.
 /// </summary>
 public sealed class PersonEraser(EventLog log)
 {

@@ -26,7 +26,7 @@ public static class VisitReportBuilder
             opened.At,
             closed?.At,
             closed?.Outcome,
-            standing.OfType<HandedOver>().LastOrDefault()?.To,
+            standing.OfType<HandedOver>().LastOrDefault() is { To: { Length: > 0 } to } ? to : null,
             [.. events.OfType<MessageHeard>().Select(m => m.By).Prepend(opened.By).Distinct()],
             VisitReadings.Of(events),
             // A verdict taken back after a repair is stored without words: the last one that was said stays in the report.
