@@ -14,6 +14,7 @@ internal sealed partial class RoomTeller(EventLog log, RoomStore rooms, RoomNews
 {
     // By the running time and not by the clock, which may be set back.
     private readonly ConcurrentDictionary<string, (long First, long Last)> grown = new(StringComparer.Ordinal);
+    private readonly RoomTroubles troubles = new();
 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
@@ -49,28 +50,34 @@ internal sealed partial class RoomTeller(EventLog log, RoomStore rooms, RoomNews
 
         if (isLook)
         {
-            await GuardAsync(() => reminders.GiveDueAsync(cancellation), cancellation);
+            await GuardAsync("reminders", "reminders", () => reminders.GiveDueAsync(cancellation), cancellation);
         }
 
-        await GuardAsync(async () =>
+        await GuardAsync("rooms", "all rooms", async () =>
         {
-            foreach (var room in await rooms.BehindAsync(cancellation))
+            // All rooms are looked through every few seconds only; what grew here is found by its visit.
+            foreach (var room in await (isLook ? rooms.BehindAsync(cancellation) : rooms.BehindAsync(ready, cancellation)))
             {
                 // Found by looking: another program heard it, or this one was stopped. What is under way here has its own time.
                 if (ready.Contains(room.VisitId!) || (isLook && !grown.ContainsKey(room.VisitId!)))
                 {
-                    await GuardAsync(() => TellAsync(room, cancellation), cancellation);
+                    await GuardAsync($"{room.Channel} {room.Conversation}", $"{room.Channel}, visit {room.VisitId}", () => TellAsync(room, cancellation), cancellation);
                 }
             }
         }, cancellation);
     }
 
-    // One room that can not be told must hold up neither the others nor the program: what is untold is found at the next look.
-    private async Task GuardAsync(Func<Task> tell, CancellationToken cancellation)
+    // One room that can not be told must hold up neither the others nor the program: what is untold is found at the next look. Its failure
+    // is logged once and not at every look; a conversation's name may be a person's and stays out of the log.
+    private async Task GuardAsync(string key, string what, Func<Task> tell, CancellationToken cancellation)
     {
         try
         {
             await tell();
+            if (troubles.IsOver(key))
+            {
+                GoesOn(logger, what);
+            }
         }
         catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
         {
@@ -78,7 +85,10 @@ internal sealed partial class RoomTeller(EventLog log, RoomStore rooms, RoomNews
         }
         catch (Exception failure) when (failure is not OutOfMemoryException)
         {
-            Waits(logger, failure.Message);
+            if (troubles.IsNews(key, failure))
+            {
+                Waits(logger, what, failure.Message);
+            }
         }
     }
 
@@ -103,6 +113,9 @@ internal sealed partial class RoomTeller(EventLog log, RoomStore rooms, RoomNews
         grown.AddOrUpdate(grew.VisitId, (now, now), (_, before) => (before.First, now));
     }
 
-    [LoggerMessage(LogLevel.Error, "Rooms: what is new waits: {Message}")]
-    private static partial void Waits(ILogger logger, string message);
+    [LoggerMessage(LogLevel.Error, "Rooms: what is new waits ({What}); it is tried again, and this is said once: {Message}")]
+    private static partial void Waits(ILogger logger, string what, string message);
+
+    [LoggerMessage(LogLevel.Information, "Rooms: it goes on again ({What})")]
+    private static partial void GoesOn(ILogger logger, string what);
 }

@@ -36,8 +36,14 @@ public sealed class RoomStore(IRecordsDatabase database)
         await context.Rooms.AsNoTracking().FirstOrDefaultAsync(r => r.Channel == channel && r.Conversation == conversation, cancellation) is { } row ? Read(row) : null);
 
     /// <summary>The rooms of visits that hold more than they were told of, and those whose summary was not posted yet.</summary>
-    public Task<ImmutableArray<Room>> BehindAsync(CancellationToken cancellation = default) => database.UseAsync(async context =>
-        (await context.Rooms.AsNoTracking().Join(context.Visits, r => r.VisitId, v => v.Id, (r, v) => new { Room = r, v.Version })
+    public Task<ImmutableArray<Room>> BehindAsync(CancellationToken cancellation = default) => BehindAsync(all => all, cancellation);
+
+    /// <summary>The same of certain visits only: found by their index, however many rooms there are.</summary>
+    public Task<ImmutableArray<Room>> BehindAsync(IReadOnlyCollection<string> visits, CancellationToken cancellation = default) =>
+        BehindAsync(all => all.Where(r => r.VisitId != null && visits.Contains(r.VisitId)), cancellation);
+
+    private Task<ImmutableArray<Room>> BehindAsync(Func<IQueryable<RoomRow>, IQueryable<RoomRow>> of, CancellationToken cancellation) => database.UseAsync(async context =>
+        (await of(context.Rooms.AsNoTracking()).Join(context.Visits, r => r.VisitId, v => v.Id, (r, v) => new { Room = r, v.Version })
             .Where(r => r.Version > r.Room.Told || (r.Room.CanEdit && r.Room.SummaryId == null)).Select(r => r.Room).ToListAsync(cancellation)).Select(Read).ToImmutableArray());
 
     /// <summary>The rooms that can be written to unasked by what is on record of them.</summary>

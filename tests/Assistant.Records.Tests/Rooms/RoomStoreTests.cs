@@ -29,6 +29,8 @@ public abstract class RoomStoreTests(Store store)
         Assert.Empty(await rooms.BehindAsync());
         await service.HandleAsync(Invented.Message("m-2"));
         Assert.Equal("thread-1", Assert.Single(await rooms.BehindAsync()).Conversation);
+        Assert.Equal("thread-1", Assert.Single(await rooms.BehindAsync([visit, "another"])).Conversation);
+        Assert.Empty(await rooms.BehindAsync(["another"]));
     }
 
     [Fact]
