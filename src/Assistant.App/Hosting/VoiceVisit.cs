@@ -1,4 +1,5 @@
 using Assistant.Dialogue.Replies;
+using Assistant.Dialogue.Visits;
 using Assistant.Trade.Quantities;
 using Assistant.Voice.Dialogues;
 
@@ -10,6 +11,12 @@ internal sealed class VoiceVisit(CallRoom room, string channel, string conversat
     public UnitSystem Units => units;
 
     public async Task<Reply> NowAsync(CancellationToken cancellation) => room.Now(await room.Conversations.StateOfAsync(await VisitAsync(cancellation), cancellation));
+
+    public async Task<Reply> WithCautionsAsync(Reply now, CancellationToken cancellation)
+    {
+        var codes = StandingCautions.NotGivenTo(person, await room.Log.ReadAsync(await VisitAsync(cancellation), cancellation));
+        return now with { Cautions = [.. codes.Select(c => new SpokenCaution(c, room.Dialogue.Phrases.Say("caution." + c, units)))] };
+    }
 
     public Task<Reply> SayAsync(string text, CancellationToken cancellation) =>
         room.HandleAsync(new(Guid.NewGuid().ToString("N"), channel, conversation, person, clock.GetUtcNow(), text), cancellation);

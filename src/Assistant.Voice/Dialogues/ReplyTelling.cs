@@ -8,10 +8,11 @@ namespace Assistant.Voice.Dialogues;
 internal sealed class ReplyTelling(PhraseBook phrases)
 {
     /// <param name="fresh">The state with nothing pending; cautions it has not said yet are said before the next question.</param>
-    public VoiceStep Tell(VoiceState fresh, Reply reply)
+    /// <param name="before">What is said before all else, or nothing.</param>
+    public VoiceStep Tell(VoiceState fresh, Reply reply, string before = "")
     {
         var isAsking = ReplySpeech.Question(reply).Length > 0;
-        var speech = ReplySpeech.Of(reply, phrases, fresh.Style, isAsking ? fresh.Unheard : []);
+        var speech = ReplySpeech.Of(reply, phrases, fresh.Style, isAsking ? fresh.Unheard : [], before);
         return Said(fresh with { Asked = reply, Rest = speech.Rest }, speech.Now, speech.Unheard, waiting: isAsking ? [] : fresh.Unheard);
     }
 

@@ -45,8 +45,8 @@ public sealed class VoiceDialogue
     /// <summary>Somebody else answered what was pending: it is dropped, and the new question asked.</summary>
     public VoiceStep MovedOn(VoiceState state, Reply now)
     {
-        var step = Answered(state, now);
-        return VoiceStep.Speak(step.State, $"{say.Phrase("voice.moved-on")} {step.Say}");
+        ArgumentNullException.ThrowIfNull(state);
+        return telling.Tell(state.Fresh, now, say.Phrase("voice.moved-on"));
     }
 
     /// <summary>Nobody has spoken for long: it waits for its name, and then asks again.</summary>

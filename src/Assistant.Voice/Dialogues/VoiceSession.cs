@@ -21,6 +21,9 @@ public interface IVoiceVisit
     /// <summary>What the visit asks now; others may have answered meanwhile.</summary>
     Task<Reply> NowAsync(CancellationToken cancellation);
 
+    /// <summary>The same with the cautions that belong to it and were told to others only: who hears it has not heard them.</summary>
+    Task<Reply> WithCautionsAsync(Reply now, CancellationToken cancellation) => Task.FromResult(now);
+
     /// <summary>Says a line on the visit.</summary>
     Task<Reply> SayAsync(string text, CancellationToken cancellation);
 }
@@ -39,7 +42,7 @@ public sealed class VoiceSession(SpeechRecogniser recogniser, VoiceDialogue dial
     /// <summary>Begins with what the visit asks now, or with the reply that opened it.</summary>
     public async Task<VoiceTurn> StartAsync(Reply? opening = null, CancellationToken cancellation = default)
     {
-        var step = dialogue.Start(opening ?? await visit.NowAsync(cancellation), visit.Units, State);
+        var step = dialogue.Start(opening ?? await visit.WithCautionsAsync(await visit.NowAsync(cancellation), cancellation), visit.Units, State);
         State = step.State;
         return new(Heard.Nothing, step.Say);
     }
@@ -58,6 +61,7 @@ public sealed class VoiceSession(SpeechRecogniser recogniser, VoiceDialogue dial
         var now = await visit.NowAsync(cancellation);
         if (now.AskedFact != state.Asked.AskedFact || now.Walk != state.Asked.Walk || !now.Choices.SequenceEqual(state.Asked.Choices))
         {
+            now = await visit.WithCautionsAsync(now, cancellation);
             var moved = state.Phase is VoicePhase.Answer or VoicePhase.GoingOn ? dialogue.Answered(state, now) : dialogue.MovedOn(state, now);
             State = moved.State;
             return new(Heard.Nothing, moved.Say);

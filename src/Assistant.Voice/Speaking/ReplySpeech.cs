@@ -18,16 +18,17 @@ public sealed partial record ReplySpeech(string Now, ImmutableArray<string> Unhe
     /// <summary>About the longest anybody listens to in one piece.</summary>
     public static readonly TimeSpan Longest = TimeSpan.FromSeconds(12);
 
-    /// <param name="before">Cautions of an earlier reply that were not said yet.</param>
-    public static ReplySpeech Of(Reply reply, PhraseBook phrases, SpeakingStyle style, ImmutableArray<string> before)
+    /// <param name="unsaid">Cautions of an earlier reply that were not said yet.</param>
+    /// <param name="before">What is said before all else, or nothing.</param>
+    public static ReplySpeech Of(Reply reply, PhraseBook phrases, SpeakingStyle style, ImmutableArray<string> unsaid, string before = "")
     {
         ArgumentNullException.ThrowIfNull(reply);
         ArgumentNullException.ThrowIfNull(phrases);
         ArgumentNullException.ThrowIfNull(style);
-        ImmutableArray<string> cautions = [.. reply.Cautions.Select(c => SpokenText.Of(c.Text.Aloud)).Concat(before).Distinct()];
+        ImmutableArray<string> cautions = [.. reply.Cautions.Select(c => SpokenText.Of(c.Text.Aloud)).Concat(unsaid).Distinct()];
         var ask = Question(reply);
-        var left = Longest - style.Estimate(Joined([.. cautions, ask]));
-        var (first, said, rest) = (new List<string>(), new List<string>(), new List<string>());
+        var left = Longest - style.Estimate(Joined([before, .. cautions, ask]));
+        var (first, said, rest) = (before.Length > 0 ? new List<string> { before } : [], new List<string>(), new List<string>());
         foreach (var (sentence, isFirst) in Sentences(reply, VerdictOpening(phrases)).OrderBy(s => !s.IsFirst))
         {
             left -= style.Estimate(sentence);

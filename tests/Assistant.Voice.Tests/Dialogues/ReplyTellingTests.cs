@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Assistant.Dialogue.Replies;
 using Assistant.Trade.Quantities;
 using Assistant.Voice.Dialogues;
@@ -101,6 +102,31 @@ public sealed class ReplyTellingTests(HearingParts hearing)
     }
 
     [Fact]
+    public async Task Where_another_led_the_visit_on_who_listens_hears_the_cautions_of_the_new_question_first()
+    {
+        var visit = new LedByAnother(Asking([]), Asking([]) with { AskedFact = "suction_pressure" }, [.. Asking(Cautions.Take(1)).Cautions]);
+        var session = new VoiceSession(hearing.Parts.Recogniser, hearing.Parts.Dialogue, visit);
+        await session.StartAsync();
+        visit.IsOn = true;
+
+        var turn = await session.HearAsync(new(new short[1600], 16000));
+
+        Assert.Equal($"{Cautions[0]} What is the head?", turn.Say);
+    }
+
+    [Fact]
+    public void What_is_said_before_a_question_moved_on_counts_with_the_rest()
+    {
+        var pending = Dialogue.Start(Asking([]), UnitSystem.Us).State;
+
+        var moved = Dialogue.MovedOn(pending, Asking(Cautions));
+
+        Assert.StartsWith("Answered meanwhile; not taken. " + Cautions[0], moved.Say, StringComparison.Ordinal);
+        Assert.InRange(moved.State.Style.Estimate(moved.Say).TotalSeconds, 5, 12);
+        Assert.Equal(VoicePhase.GoingOn, moved.State.Phase);
+    }
+
+    [Fact]
     public void Where_nobody_says_continue_it_asks_for_it_and_at_last_waits_for_its_name()
     {
         var step = Dialogue.Start(Asking(Cautions), UnitSystem.Us);
@@ -119,4 +145,17 @@ public sealed class ReplyTellingTests(HearingParts hearing)
         Phrase.Empty, [], [.. cautions.Select((c, i) => new SpokenCaution($"c{i}", new(c, c)))], new("What is the head?", "What is the head?"), [], "discharge_pressure", [], null, []);
 
     private VoiceStep Hear(VoiceState state, string words) => Dialogue.Hear(state, new(HeardKind.Words, words, 0, 20));
+
+    private sealed class LedByAnother(Reply first, Reply then, ImmutableArray<SpokenCaution> cautions) : IVoiceVisit
+    {
+        public bool IsOn { get; set; }
+
+        public UnitSystem Units => UnitSystem.Us;
+
+        public Task<Reply> NowAsync(CancellationToken cancellation) => Task.FromResult(IsOn ? then : first);
+
+        public Task<Reply> WithCautionsAsync(Reply now, CancellationToken cancellation) => Task.FromResult(IsOn ? now with { Cautions = cautions } : now);
+
+        public Task<Reply> SayAsync(string text, CancellationToken cancellation) => NowAsync(cancellation);
+    }
 }
