@@ -6,6 +6,8 @@ Dictionary<string, Action<VoiceParts>> measures = new(StringComparer.Ordinal)
 {
     ["calibration"] = CalibrationScore.Write,
     ["recognition"] = RecognitionScore.Write,
+    ["fresh"] = FreshScore.Write,
+    ["live-calibration"] = LiveScore.Calibrate,
     ["live"] = LiveScore.Write,
     ["foreign"] = ForeignScore.Write,
     ["stored"] = StoredScore.Write,

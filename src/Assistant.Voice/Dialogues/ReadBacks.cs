@@ -67,7 +67,7 @@ internal sealed class ReadBacks(QuestionGrammars grammars, PhraseBook phrases, U
     public static UnitOfMeasure UnitOf(VoiceState state) => QuestionGrammars.UnitOf(state.Fact!, state.Asked.Units, state.Units);
 
     /// <summary>The walk's own word for it: how it was said is the ear's business.</summary>
-    public static string Sent(string meaning, string words) => meaning switch
+    public string Sent(string meaning, string words) => grammars.ConfirmedPhrase(meaning) ?? meaning switch
     {
         "accept" => "yes",
         "reject" => "no",

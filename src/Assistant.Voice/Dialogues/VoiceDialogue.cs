@@ -161,7 +161,7 @@ public sealed class VoiceDialogue
 
         return meaning.StartsWith("control:", StringComparison.Ordinal) || meaning is "command:pause" or "command:resume" or "command:repeat"
             ? Missed(state)
-            : ReadBack(state, new(ReadBacks.Sent(meaning, heard.Words!), heard.Words!, null, meaning));
+            : ReadBack(state, new(say.Sent(meaning, heard.Words!), heard.Words!, null, meaning));
     }
 
     private VoiceStep Answer(VoiceState state, Heard heard, string? meaning)
@@ -183,9 +183,9 @@ public sealed class VoiceDialogue
         }
 
         // A choice is a value too: in noise a wrong one can fit clearly, so it is read back like a number. A command is not stored as one.
-        var pending = new Pending(ReadBacks.Sent(meaning, words), words, null, meaning);
+        var pending = new Pending(say.Sent(meaning, words), words, null, meaning);
         var isValue = meaning.StartsWith("choice:", StringComparison.Ordinal);
-        return !isValue && rules.IsClear(state, heard, meaning) ? new(state.Fresh, "", pending.Text) : ReadBack(state, pending);
+        return !isValue && grammars.ConfirmedPhrase(meaning) is null && rules.IsClear(state, heard, meaning) ? new(state.Fresh, "", pending.Text) : ReadBack(state, pending);
     }
 
     private VoiceStep NumberHeard(VoiceState state, Heard heard, string words)

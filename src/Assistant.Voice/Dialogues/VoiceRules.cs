@@ -20,7 +20,7 @@ public sealed record VoiceRules
     /// <summary>The least <see cref="Heard.Fit"/> of such a command: what 19 of 20 commands of the calibration reached in quiet.</summary>
     public double LeastCommandFit { get; init; } = -7;
 
-    /// <summary>The least <see cref="Heard.Fit"/> of a call for help that is passed on at once; under it, it is asked about. All but one in six of the calibration reach it, near a fan too.</summary>
+    /// <summary>The least <see cref="Heard.Fit"/> of a call for help that is passed on at once; under it, it is asked about. Of the calibration 50 of 54 reach it, near a fan too.</summary>
     public double LeastEmergencyFit { get; init; } = -10;
 
     /// <summary>The least fit of one that is asked about; other talk of the calibration reached -19 at the most.</summary>

@@ -18,9 +18,10 @@ public sealed class ListeningPlan
     {
         yaml = new DialogYaml(file);
         var root = yaml.Root();
-        yaml.AllowOnly(root, "file", "most-words", "commands", "controls", "confirm", "digits", "steps", "by-number", "wake", "numbers", "facts");
+        yaml.AllowOnly(root, "file", "most-words", "commands", "confirmed", "controls", "confirm", "digits", "steps", "by-number", "wake", "numbers", "facts");
         MostWords = int.TryParse(yaml.Text(root, "most-words", "most-words"), CultureInfo.InvariantCulture, out var most) ? most : 3;
         Commands = Phrases(root, "commands");
+        Confirmed = [.. yaml.Texts(root, "confirmed", "confirmed").Select(n => n.Value ?? "")];
         Controls = Phrases(root, "controls");
         Confirm = Phrases(root, "confirm");
         Digits = Phrases(root, "digits");
@@ -29,6 +30,11 @@ public sealed class ListeningPlan
         Wake = [.. yaml.Texts(root, "wake", "wake").Select(n => n.Value ?? "")];
         kinds = Spans(root, "numbers", name => Enum.TryParse<FactKind>(Joined(name), ignoreCase: true, out _));
         facts = Spans(root, "facts", name => FactCatalogue.Find(name) is not null);
+        foreach (var name in Confirmed.Where(n => !Commands.ContainsKey(n)))
+        {
+            yaml.Report(DefectKind.BadValue, root, $"confirmed.{name}", "only a command can be confirmed");
+        }
+
         Require(root, "confirm", Confirm, "accept", "reject");
         Require(root, "digits", Digits, "go", "clear");
         Require(root, "controls", Controls, "stop", "slower", "faster", "louder");
@@ -39,6 +45,9 @@ public sealed class ListeningPlan
 
     /// <summary>The phrases of each of the walk's commands.</summary>
     public ImmutableSortedDictionary<string, ImmutableArray<string>> Commands { get; }
+
+    /// <summary>The commands that act only after a yes.</summary>
+    public ImmutableArray<string> Confirmed { get; }
 
     /// <summary>stop, slower, faster, louder: for the voice alone.</summary>
     public ImmutableSortedDictionary<string, ImmutableArray<string>> Controls { get; }

@@ -114,6 +114,13 @@ public sealed class QuestionGrammars
         return fact.Choices.Length is > 1 and <= MostNumbered ? [.. fact.Choices.Select((c, i) => ($"{plan.ByNumber} {lexicon.Cardinals[i + 1]}", c))] : [];
     }
 
+    /// <summary>What is read back and sent of a command that acts only after a yes; null for every other meaning.</summary>
+    public string? ConfirmedPhrase(string meaning)
+    {
+        ArgumentNullException.ThrowIfNull(meaning);
+        return plan.Confirmed.FirstOrDefault(c => meaning == "command:" + c) is { } name ? Heard(plan.Commands[name]).First() : null;
+    }
+
     /// <summary>The words offered aloud for a step's answer.</summary>
     public IReadOnlyList<string> OfferedFor(string step) => plan.Steps.TryGetValue(step, out var said) ? [.. Heard(said).Take(2)] : [];
 

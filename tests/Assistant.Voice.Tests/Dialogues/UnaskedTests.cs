@@ -90,6 +90,24 @@ public sealed class UnaskedTests(HearingParts hearing)
         Assert.All(offer.State.Offered, o => Assert.Equal("step:" + o.Text, Dialogue.Grammar(offer.State).MeaningOf(o.Words)));
     }
 
+    [Theory]
+    [InlineData("leave the call", "leave the visit")]
+    [InlineData("shift change", "hand over")]
+    [InlineData("finished", "all done")]
+    [InlineData("scratch that", "undo")]
+    public void What_acts_on_the_visit_is_sent_only_after_a_yes_however_clear_it_was(string said, string sent)
+    {
+        var readBack = Dialogue.Hear(Ask("evaporator_fans"), Words(said, 100));
+
+        Assert.Null(readBack.Send);
+        Assert.Equal($"{char.ToUpperInvariant(sent[0])}{sent[1..]}. Correct, or wrong?", readBack.Say);
+        Assert.Equal(sent, Dialogue.Hear(readBack.State, Words("correct", Clear)).Send);
+        Assert.Null(Dialogue.Hear(readBack.State, Words("correct", 0.5)).Send);
+    }
+
+    [Fact]
+    public void Who_is_here_is_answered_at_once() => Assert.Equal("who", Dialogue.Hear(Ask("evaporator_fans"), Words("who is here", Clear)).Send);
+
     [Fact]
     public void A_call_for_help_that_hardly_fits_is_asked_about_and_one_that_fits_is_passed_on()
     {

@@ -28,6 +28,7 @@ public sealed class ListeningPlanTests
     }
 
     [Theory]
+    [InlineData("confirmed: [fly]", "confirmed.fly", "only a command")]
     [InlineData("wind: [gust]", "wind", "no field")]
     [InlineData("numbers: { speed: { knot: { from: 0, to: 1, places: 0 } } }", "speed", "no fact")]
     [InlineData("numbers: { pressure: { psig: { from: 9, to: 1, places: 0 } } }", "Pressure", "above from")]

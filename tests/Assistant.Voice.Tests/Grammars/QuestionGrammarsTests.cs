@@ -92,6 +92,12 @@ public sealed class QuestionGrammarsTests(HearingParts hearing)
     [InlineData("resume")]
     [InlineData("help")]
     [InlineData("more")]
+    [InlineData("done")]
+    [InlineData("who")]
+    [InlineData("watch")]
+    [InlineData("unwatch")]
+    [InlineData("leave")]
+    [InlineData("handover")]
     [InlineData("emergency")]
     public void A_command_that_is_listened_for_means_the_same_to_the_understanding(string command)
     {

@@ -103,7 +103,7 @@ internal static class CalibrationScore
     private static IEnumerable<Heard> Commands(VoiceParts parts, double noise)
     {
         var seed = 9000;
-        foreach (var (voice, command) in SyntheticVoice.ForCalibration.SelectMany(v => new[] { "why", "undo", "scratch that", "status", "where are we", "help", "help me out", "more", "tell me more", "all done", "skip", "skip it", "finished" }, (v, c) => (v, c)))
+        foreach (var (voice, command) in SyntheticVoice.ForCalibration.SelectMany(v => new[] { "why", "undo", "scratch that", "status", "where are we", "help", "help me out", "more", "tell me more", "all done", "skip", "skip it", "finished", "who is here", "leave the visit", "hand over", "just watching" }, (v, c) => (v, c)))
         {
             var state = parts.Dialogue.Start(Phrases.Question("discharge_pressure"), UnitSystem.Us).State;
             var heard = Heard(parts, state, voice, command, noise, seed++);
@@ -123,7 +123,7 @@ internal static class CalibrationScore
         {
             var state = parts.Dialogue.Start(Phrases.Question(answer.Item1), UnitSystem.Us).State;
             var heard = Heard(parts, state, voice, answer.Words, noise, seed++);
-            if (heard.Accepted is { } words && parts.Dialogue.Grammar(state).MeaningOf(words) is { } meaning && meaning.StartsWith("command:", StringComparison.Ordinal))
+            if (heard.Accepted is { } words && parts.Dialogue.Grammar(state).MeaningOf(words) is { } meaning && (meaning.StartsWith("command:", StringComparison.Ordinal) || meaning.StartsWith("control:", StringComparison.Ordinal)))
             {
                 Console.Error.WriteLine($"{voice.Name} {Rooms.Name(noise)}: {answer.Words} > {words} ({heard.Fit:0.0}, {heard.Margin:0.0})");
                 yield return heard;

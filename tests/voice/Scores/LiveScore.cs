@@ -33,9 +33,28 @@ internal static class LiveScore
         Console.WriteLine();
     }
 
-    private static List<PcmAudio> Found(PcmAudio sound)
+    /// <summary>What is kept around an utterance, and how long its end is waited for: set on the calibration voices and phrases, with noise of their own.</summary>
+    public static void Calibrate(VoiceParts parts)
     {
-        var ear = new Endpointer(new());
+        Console.WriteLine("## Numbers found in a running sound (calibration voices)\n");
+        Console.WriteLine("| kept before | likely ended after | over the noise | at 20 dB | at 10 dB | of |\n| --- | --- | --- | --- | --- | --- |");
+        foreach (var (lead, likely, over) in new[] { (30, 20, 6.0), (60, 20, 6), (100, 20, 6), (30, 26, 6), (60, 26, 6), (100, 26, 6), (60, 20, 5), (60, 26, 5), (60, 26, 4) })
+        {
+            var settings = new EndpointerSettings { LeadFrames = lead, LikelyEndFrames = likely, OverNoise = over, WholeEndFrames = Math.Max(28, likely + 4) };
+            var right = new[] { 20.0, 10 }.Select(noise => SyntheticVoice.ForCalibration.Sum(v => Enumerable.Range(0, 2).Sum(again => Phrases.ForCalibration.Where((a, i) =>
+            {
+                var found = Found(FanNoise.Behind(v.Say(a.Words), noise, 60_001 + (100 * again) + i, lead: 1.5), settings);
+                return found.Count == 1 && RecognitionScore.Judged(parts, a, found[0], parts.Grammars.For(FactCatalogue.Find(a.Fact)!, [], UnitSystem.Us)).Right;
+            }).Count())));
+            Console.WriteLine($"| {lead * 10} ms | {likely * 10} ms | {over:0} dB | {string.Join(" | ", right)} | {Phrases.ForCalibration.Count * SyntheticVoice.ForCalibration.Count * 2} |");
+        }
+
+        Console.WriteLine();
+    }
+
+    private static List<PcmAudio> Found(PcmAudio sound, EndpointerSettings? settings = null)
+    {
+        var ear = new Endpointer(settings ?? new());
         var found = sound.Samples.Chunk(320).SelectMany(piece => ear.Take(piece)).ToList();
         return ear.Finish() is { } last ? [.. found, last] : found;
     }

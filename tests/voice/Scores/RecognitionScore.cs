@@ -15,18 +15,20 @@ internal static class RecognitionScore
 {
     private const int Seed = 7001;
 
-    public static void Write(VoiceParts parts)
+    public static void Write(VoiceParts parts) => Write(parts, "Numbers heard before read-back", Phrases.ForScoring, SyntheticVoice.ForScoring.Concat(SyntheticVoice.Hard), Seed);
+
+    internal static void Write(VoiceParts parts, string title, IReadOnlyList<SpokenAnswer> answers, IEnumerable<SyntheticVoice> voices, int seed)
     {
-        Console.WriteLine("## Numbers heard before read-back\n");
-        Console.WriteLine($"{Phrases.ForScoring.Count} answers a voice and noise; value and unit exact, in percent.\n");
+        Console.WriteLine($"## {title}\n");
+        Console.WriteLine($"{answers.Count} answers a voice and noise; value and unit exact, in percent.\n");
         Console.WriteLine("| voice | noise | narrow, no gate | broad, no gate | gate: right | gate: wrong | gate: asked again |");
         Console.WriteLine("| --- | --- | --- | --- | --- | --- | --- |");
-        foreach (var voice in SyntheticVoice.ForScoring.Concat(SyntheticVoice.Hard))
+        foreach (var voice in voices)
         {
             foreach (var noise in Rooms.All)
             {
-                var narrow = Phrases.ForScoring.Select((a, i) => Hear(parts, voice, a, noise, i, parts.Grammars.For(FactCatalogue.Find(a.Fact)!, [], UnitSystem.Us))).ToList();
-                var broad = Phrases.ForScoring.Select((a, i) => Hear(parts, voice, a, noise, i, parts.Grammars.Everything(UnitSystem.Us))).ToList();
+                var narrow = answers.Select((a, i) => Hear(parts, voice, a, noise, seed + i, parts.Grammars.For(FactCatalogue.Find(a.Fact)!, [], UnitSystem.Us))).ToList();
+                var broad = answers.Select((a, i) => Hear(parts, voice, a, noise, seed + i, parts.Grammars.Everything(UnitSystem.Us))).ToList();
                 var (right, wrong) = (narrow.Count(h => h.Right && h.Accepted), narrow.Count(h => !h.Right && h.Accepted));
                 var all = narrow.Count;
                 Console.WriteLine($"| {voice.Name} | {Rooms.Name(noise)} | {Rooms.Percent(narrow.Count(h => h.Right), all)} | {Rooms.Percent(broad.Count(h => h.Right), all)} | " +
@@ -48,6 +50,6 @@ internal static class RecognitionScore
         return (right, heard.Accepted is not null, $"{answer.Words} > {heard.Words} ({heard.Fit:0.0})");
     }
 
-    private static (bool Right, bool Accepted, string Note) Hear(VoiceParts parts, SyntheticVoice voice, SpokenAnswer answer, double noise, int index, SpeechGrammar grammar) =>
-        Judged(parts, answer, FanNoise.Behind(voice.Say(answer.Words), noise, Seed + index), grammar);
+    private static (bool Right, bool Accepted, string Note) Hear(VoiceParts parts, SyntheticVoice voice, SpokenAnswer answer, double noise, int seed, SpeechGrammar grammar) =>
+        Judged(parts, answer, FanNoise.Behind(voice.Say(answer.Words), noise, seed), grammar);
 }

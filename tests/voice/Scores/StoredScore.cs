@@ -17,20 +17,24 @@ internal static class StoredScore
 {
     private const int MostUtterances = 8;
 
-    public static void Write(VoiceParts parts)
+    public static void Write(VoiceParts parts) =>
+        Write(parts, "Values stored, through read-back and a spoken yes or no", "stored", [.. Phrases.ForScoring, .. Phrases.ChoicesForScoring], SyntheticVoice.ForScoring, SyntheticVoice.Hard, 20_000);
+
+    internal static void Write(
+        VoiceParts parts, string title, string name, IReadOnlyList<SpokenAnswer> answers, IReadOnlyList<SyntheticVoice> voices, IReadOnlyList<SyntheticVoice> hard, int seed)
     {
-        Console.WriteLine("## Values stored, through read-back and a spoken yes or no\n");
+        Console.WriteLine($"## {title}\n");
         Console.WriteLine($"| voice | noise | {string.Join(" | ", Tally.Names)} |\n| --- | --- | {string.Join(" | ", Tally.Names.Select(_ => "---"))} |");
-        var file = Path.Combine(Directory.CreateDirectory(Path.Combine(VoiceParts.Root, "artifacts/voice")).FullName, "stored.tsv");
+        var file = Path.Combine(Directory.CreateDirectory(Path.Combine(VoiceParts.Root, "artifacts/voice")).FullName, $"{name}.tsv");
         var done = File.Exists(file) ? File.ReadAllLines(file).Select(l => l.Split('\t')).ToDictionary(l => (l[0], l[1]), l => Tally.Parse(l[2..])) : [];
-        foreach (var set in new[] { SyntheticVoice.ForScoring, SyntheticVoice.Hard })
+        foreach (var set in new[] { voices, hard })
         {
             var total = new Tally();
             foreach (var (voice, noise) in set.SelectMany(v => Rooms.All.Select(n => (v, n))))
             {
                 if (!done.TryGetValue((voice.Name, Rooms.Name(noise)), out var tally))
                 {
-                    tally = Piece(parts, voice, noise);
+                    tally = Piece(parts, voice, noise, answers, seed);
                     File.AppendAllText(file, $"{voice.Name}\t{Rooms.Name(noise)}\t{string.Join('\t', tally.Counts)}\n");
                 }
 
@@ -38,17 +42,16 @@ internal static class StoredScore
                 total.Add(tally);
             }
 
-            Console.WriteLine($"| {(set == SyntheticVoice.Hard ? "the hard set" : "flite and festival")} | all | {total} |");
+            Console.WriteLine($"| {(set == hard ? "the hard set" : "flite and festival")} | all | {total} |");
         }
 
         Console.WriteLine();
     }
 
-    private static Tally Piece(VoiceParts parts, SyntheticVoice voice, double noise)
+    private static Tally Piece(VoiceParts parts, SyntheticVoice voice, double noise, IReadOnlyList<SpokenAnswer> answers, int seed)
     {
         var tally = new Tally();
-        var seed = 20_000;
-        foreach (var answer in Phrases.ForScoring.Concat(Phrases.ChoicesForScoring))
+        foreach (var answer in answers)
         {
             Exchange(parts, voice, answer, noise, seed += 10, tally);
         }
