@@ -8,7 +8,7 @@ public sealed record EndpointerSettings
     public int Rate { get; init; } = PcmAudio.HearingRate;
 
     /// <summary>For a word said over the assistant's own speech: short, and louder than the loudest that comes back of that.</summary>
-    public static EndpointerSettings OverSpeech { get; } = new() { EndFrames = 25, FloorShare = 0.9, FloorFrames = 45 };
+    public static EndpointerSettings OverSpeech { get; } = new() { EndFrames = 25, FloorShare = 0.9, FloorFrames = 45, LeadFrames = 30, LikelyEndFrames = 20 };
 
     /// <summary>How far over the noise a frame is loud, dB.</summary>
     public double OverNoise { get; init; } = 6;
@@ -22,17 +22,17 @@ public sealed record EndpointerSettings
     /// <summary>Quiet frames that end it: long enough for the pause inside "one hundred ... seventeen".</summary>
     public int EndFrames { get; init; } = 40;
 
-    /// <summary>Quiet frames after which it has likely ended, so that it can be heard ahead while the rest is waited for.</summary>
-    public int LikelyEndFrames { get; init; } = 20;
+    /// <summary>Quiet frames after which it has likely ended, so that it can be heard ahead while the rest is waited for. The shorter, the sooner; the longer, the more of a soft last sound is left.</summary>
+    public int LikelyEndFrames { get; init; } = 26;
 
     /// <summary>Quiet frames that end an utterance whose words are whole: what could follow changes nothing.</summary>
-    public int WholeEndFrames { get; init; } = 28;
+    public int WholeEndFrames { get; init; } = 30;
 
     /// <summary>Loud frames without which it was a knock.</summary>
     public int LeastSpeechFrames { get; init; } = 10;
 
-    /// <summary>Frames kept from before it was loud: the soft beginning of a word.</summary>
-    public int LeadFrames { get; init; } = 30;
+    /// <summary>Frames kept from before it was loud: the soft beginning of a word, and enough of the fan alone to take it out by.</summary>
+    public int LeadFrames { get; init; } = 60;
 
     /// <summary>The share of frames that are no louder than the noise: its level is the loudest of them.</summary>
     public double FloorShare { get; init; } = 0.2;
