@@ -35,7 +35,7 @@ internal static class TalkCommand
     {
         using var temporary = arguments.GetValue(Demo) && arguments.GetValue(Data) is null ? new TemporaryFolder() : null;
         var data = temporary is null ? arguments.Records(Data) : DataFolder.Open(temporary.Path);
-        await using var room = await CallRoom.OpenAsync(data, new() { Units = arguments.Read(Units) }, cancellation);
+        await using var room = await CallRoom.OpenAsync(data, new() { Units = arguments.Read(Units) }, cancellation, isTalkedInAtOnce: true);
         var start = new TalkStart(
             arguments.GetValue(Site), arguments.Read(Units), arguments.GetValue(New), arguments.GetValue(Demo) ? DemoVisit.Load() : null);
         await new InteractiveTalk(room, TimeProvider.System, Console.In, Console.Out).RunAsync(start, cancellation);

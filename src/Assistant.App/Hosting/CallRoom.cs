@@ -54,11 +54,17 @@ public sealed class CallRoom : IConversation, IAsyncDisposable
 
     /// <exception cref="CommandFailure">A file beside the program can not be read.</exception>
     /// <exception cref="RecordsException">The records can not be used.</exception>
-    public static async Task<CallRoom> OpenAsync(DataFolder data, ConversationOptions options, CancellationToken cancellation)
+    /// <param name="isTalkedInAtOnce">True where a visit opens before anything else: what that waits for is made ready while the files are read.</param>
+    public static async Task<CallRoom> OpenAsync(DataFolder data, ConversationOptions options, CancellationToken cancellation, bool isTalkedInAtOnce = false)
     {
         // The files are read while the database opens: together they are most of the wait for the first question.
         var dialogue = Task.Run(DialogueParts.Load, cancellation);
         var log = await EventLog.OpenAsync(data.Database, cancellation);
+        if (isTalkedInAtOnce)
+        {
+            log.MakeReady();
+        }
+
         try
         {
             return new(await dialogue, log, data, options);

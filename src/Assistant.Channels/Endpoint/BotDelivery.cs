@@ -11,6 +11,9 @@ internal sealed partial class BotDelivery(RoomStore rooms, ReplyOutbox outbox, B
     /// <summary>A service that is there again is found within seconds, and a reply is worth being late: patience for a day.</summary>
     private static readonly DeliveryOptions Persistence = new() { FirstWait = TimeSpan.FromSeconds(2), LongestWait = TimeSpan.FromMinutes(5), Attempts = 300 };
 
+    /// <summary>Whoever waits for the program to answer after a start goes first.</summary>
+    private static readonly TimeSpan BeforeTheFirst = TimeSpan.FromSeconds(1);
+
     private static readonly TimeSpan Beat = TimeSpan.FromMilliseconds(200);
 
     /// <summary>Within this a conversation noted since, on this program or another, is known.</summary>
@@ -23,6 +26,7 @@ internal sealed partial class BotDelivery(RoomStore rooms, ReplyOutbox outbox, B
 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
+        await Task.Delay(BeforeTheFirst, clock, stoppingToken).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
         while (!stoppingToken.IsCancellationRequested)
         {
             try

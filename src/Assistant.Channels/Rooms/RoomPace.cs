@@ -5,8 +5,11 @@ namespace Assistant.Channels.Rooms;
 /// <param name="Longest">What came first waits no longer than this.</param>
 public sealed record RoomPace(TimeSpan Quiet, TimeSpan Longest)
 {
-    /// <summary>1.5 s of quiet, and 10 s at the most.</summary>
-    public static RoomPace Usual { get; } = new(TimeSpan.FromSeconds(1.5), TimeSpan.FromSeconds(10));
+    /// <summary>1.5 s of quiet, and 10 s at the most; first of all after a second.</summary>
+    public static RoomPace Usual { get; } = new(TimeSpan.FromSeconds(1.5), TimeSpan.FromSeconds(10)) { BeforeTheFirst = TimeSpan.FromSeconds(1) };
+
+    /// <summary>How long after a start it is first looked for what was left untold: whoever waits for the program to answer goes first. Default: at once.</summary>
+    public TimeSpan BeforeTheFirst { get; init; }
 
     /// <summary>How often it is looked whether the time has come. Default: 0.1 s.</summary>
     public TimeSpan Beat { get; init; } = TimeSpan.FromSeconds(0.1);

@@ -21,6 +21,7 @@ internal sealed partial class RoomTeller(EventLog log, RoomStore rooms, RoomNews
         log.Grew += Note;
         try
         {
+            await Task.Delay(pace.BeforeTheFirst, clock, stoppingToken).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
             long? looked = null;
             for (; !stoppingToken.IsCancellationRequested; await Task.Delay(pace.Beat, clock, stoppingToken).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing))
             {

@@ -22,9 +22,8 @@ public sealed class AssetStore(IRecordsDatabase database)
     });
 
     /// <summary>Every asset's id, site and unit, by site; without their details.</summary>
-    public Task<ImmutableArray<Asset>> ListAsync(CancellationToken cancellation = default) => database.UseAsync(async context =>
-        (await context.Assets.AsNoTracking().OrderBy(a => a.Site).ThenBy(a => a.Unit).ToListAsync(cancellation))
-            .Select(a => new Asset(a.Id, a.Site, a.Unit, ImmutableSortedDictionary<string, string>.Empty)).ToImmutableArray());
+    public async Task<ImmutableArray<Asset>> ListAsync(CancellationToken cancellation = default) =>
+        [.. (await database.Lookups.AssetsAsync(cancellation)).Select(a => new Asset(a.Id, a.Site, a.Unit, ImmutableSortedDictionary<string, string>.Empty))];
 
     /// <summary>Records the asset, or brings its record up to date: a detail that changed is added, the old value stays as history.</summary>
     public Task<int> RecordAsync(Asset asset, DateTimeOffset at, CancellationToken cancellation = default) => database.WriteAsync(async context =>

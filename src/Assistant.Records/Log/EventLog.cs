@@ -22,7 +22,7 @@ public sealed class EventLog : IAsyncDisposable
     {
         Database = database;
         writer = new(database);
-        lookups = database.NewTurnLookups();
+        lookups = database.Lookups;
     }
 
     public IRecordsDatabase Database { get; }
@@ -79,6 +79,9 @@ public sealed class EventLog : IAsyncDisposable
 
         return result;
     }
+
+    /// <summary>Makes ready what the first append would wait for, while something else is waited for.</summary>
+    public void MakeReady() => writer.MakeReady();
 
     /// <summary>The events of a visit in order, numbered; empty where there is no such visit.</summary>
     /// <param name="after">Only those behind this number.</param>

@@ -12,7 +12,7 @@ internal sealed class LogWriter : IAsyncDisposable
     private const int LargestBatch = 256;
 
     private readonly IRecordsDatabase database;
-    private readonly Channel<Pending> queue = Channel.CreateUnbounded<Pending>(new() { SingleReader = true });
+    private readonly Channel<Pending?> queue = Channel.CreateUnbounded<Pending?>(new() { SingleReader = true });
     private readonly Task loop;
     private RecordsContext? kept;
     private long commits;
@@ -33,6 +33,9 @@ internal sealed class LogWriter : IAsyncDisposable
         return queue.Writer.TryWrite(pending) ? pending.Done.Task : throw new ObjectDisposedException(nameof(LogWriter));
     }
 
+    /// <summary>Makes the line ready that the first append would wait for.</summary>
+    public void MakeReady() => queue.Writer.TryWrite(null);
+
     public async ValueTask DisposeAsync()
     {
         queue.Writer.TryComplete();
@@ -50,7 +53,10 @@ internal sealed class LogWriter : IAsyncDisposable
             List<Pending> batch = [];
             while (batch.Count < LargestBatch && queue.Reader.TryRead(out var pending))
             {
-                batch.Add(pending);
+                if (pending is not null)
+                {
+                    batch.Add(pending);
+                }
             }
 
             await CommitAsync(batch);
@@ -68,6 +74,10 @@ internal sealed class LogWriter : IAsyncDisposable
             {
                 pending.Done.SetResult(result);
             }
+        }
+        catch (Exception) when (batch.Count == 0)
+        {
+            // Nothing was to be stored: the first append finds what is wrong, and tells.
         }
         catch (Exception failure) when (batch.Count == 1 && database.IsLostRace(failure))
         {

@@ -7,8 +7,8 @@ public interface IRecordsDatabase
 {
     RecordsContext NewContext();
 
-    /// <summary>The questions of every turn, on lines of their own where that is faster; disposed of by whoever asks for it.</summary>
-    internal ITurnLookups NewTurnLookups();
+    /// <summary>The questions that are asked all the time, on lines of their own where that is faster. Disposed of, it lets go of those and opens others when it is asked again.</summary>
+    internal ITurnLookups Lookups { get; }
 
     /// <summary>How many workers of one program may take from the same queue: one where nothing keeps two from taking the same.</summary>
     int WorkersAtOnce { get; }

@@ -1,3 +1,5 @@
+using Assistant.Records.Assets;
+using Assistant.Records.Conversations;
 using Assistant.Records.Cylinders;
 using Assistant.Records.Log;
 using Microsoft.EntityFrameworkCore;
@@ -28,6 +30,18 @@ internal sealed class CompiledLookups(IRecordsDatabase database) : ITurnLookups
         database.UseAsync(context => current(context, channel, conversation, cancellation));
 
     public Task<bool> HasFirmsAsync(CancellationToken cancellation) => database.UseAsync(context => firms(context, cancellation));
+
+    public Task<IReadOnlyList<OpenVisit>> OpenVisitsAsync(string channel, int most, CancellationToken cancellation) => database.UseAsync(async context =>
+        (IReadOnlyList<OpenVisit>)await (
+            from conversation in context.Conversations.AsNoTracking()
+            where conversation.Channel == channel
+            join visit in context.Visits.AsNoTracking() on conversation.VisitId equals visit.Id
+            where visit.ClosedAt == null
+            orderby visit.OpenedAt descending
+            select new OpenVisit(conversation.Conversation, visit.Id, visit.Site, visit.OpenedAt)).Take(most).ToListAsync(cancellation));
+
+    public Task<IReadOnlyList<AssetName>> AssetsAsync(CancellationToken cancellation) => database.UseAsync(async context =>
+        (IReadOnlyList<AssetName>)await context.Assets.AsNoTracking().OrderBy(a => a.Site).ThenBy(a => a.Unit).Select(a => new AssetName(a.Id, a.Site, a.Unit)).ToListAsync(cancellation));
 
     public Task<IReadOnlyList<CylinderRow>> CylinderRowsAsync(DateTimeOffset? since, DateTimeOffset? until, CancellationToken cancellation) =>
         database.UseAsync(async context => (IReadOnlyList<CylinderRow>)await cylinders(context, since, until).ToListAsync(cancellation));

@@ -19,12 +19,14 @@ public sealed class PostgresRecords : IRecordsDatabase
     private readonly string where;
     private readonly string sender = Guid.NewGuid().ToString("N");
     private readonly DbContextOptions<PostgresContext> options;
+    private readonly Lazy<CompiledLookups> lookups;
 
     private PostgresRecords(NpgsqlConnectionStringBuilder settings, IInterceptor[] interceptors)
     {
         connection = settings.ToString();
         where = $"the database {settings.Database ?? settings.Username} on {settings.Host}";
         options = new DbContextOptionsBuilder<PostgresContext>().UseNpgsql(connection).AddInterceptors(interceptors).Options;
+        lookups = new(() => new(this));
     }
 
     /// <param name="connection">Npgsql's connection string, such as "Host=db;Database=coldwalk;Username=coldwalk"; the password may stand in a PGPASSFILE.</param>
@@ -56,7 +58,7 @@ public sealed class PostgresRecords : IRecordsDatabase
 
     public RecordsContext NewContext() => new PostgresContext(options) { Sender = sender };
 
-    ITurnLookups IRecordsDatabase.NewTurnLookups() => new CompiledLookups(this);
+    ITurnLookups IRecordsDatabase.Lookups => lookups.Value;
 
     Task<TResult> IRecordsDatabase.InTurnAsync<TResult>(Func<Task<TResult>> write, CancellationToken cancellation) => write();
 

@@ -1,4 +1,6 @@
 using System.Collections.Concurrent;
+using Assistant.Records.Assets;
+using Assistant.Records.Conversations;
 using Assistant.Records.Cylinders;
 using Assistant.Records.Log;
 
@@ -16,6 +18,11 @@ internal sealed class KeptLookups(IRecordsDatabase database, string connectionSt
         AskAsync(line => line.CurrentVisit(channel, conversation), cancellation);
 
     public Task<bool> HasFirmsAsync(CancellationToken cancellation) => AskAsync(line => line.HasFirms(), cancellation);
+
+    public Task<IReadOnlyList<OpenVisit>> OpenVisitsAsync(string channel, int most, CancellationToken cancellation) =>
+        AskAsync(line => line.OpenVisits(channel, most), cancellation);
+
+    public Task<IReadOnlyList<AssetName>> AssetsAsync(CancellationToken cancellation) => AskAsync(line => line.Assets(), cancellation);
 
     public Task<IReadOnlyList<CylinderRow>> CylinderRowsAsync(DateTimeOffset? since, DateTimeOffset? until, CancellationToken cancellation) =>
         AskAsync(line => line.CylinderRows(since, until), cancellation);

@@ -39,10 +39,16 @@ internal sealed class SqlitePragmas : DbConnectionInterceptor
             return;
         }
 
+        await SetAsync(connection, cancellationToken);
+        Keep(connection);
+    }
+
+    /// <summary>Sets a connection that the model does not open.</summary>
+    public static async Task SetAsync(DbConnection connection, CancellationToken cancellation)
+    {
         await using var command = connection.CreateCommand();
         command.CommandText = Pragmas;
-        await command.ExecuteNonQueryAsync(cancellationToken);
-        Keep(connection);
+        await command.ExecuteNonQueryAsync(cancellation);
     }
 
     private bool IsSet(DbConnection connection) => connection is SqliteConnection { Handle: { } handle } && set.TryGetValue(handle, out _);

@@ -12,22 +12,24 @@ namespace Assistant.Records.Storage.Sqlite;
 /// <param name="interceptors">Further watchers of the connection, after the one that sets it up.</param>
 public sealed class SqliteRecords(string path, bool readOnly = false, params IInterceptor[] interceptors) : IRecordsDatabase
 {
-    // Kept for the next one to use: making a context costs a turn more than its query.
-    private readonly PooledDbContextFactory<RecordsContext> contexts = new(new DbContextOptionsBuilder<RecordsContext>()
+    // Kept for the next one to use: making a context costs a turn more than its query. And made when one is first wanted: a start is over before.
+    private readonly Lazy<PooledDbContextFactory<RecordsContext>> contexts = new(() => new(new DbContextOptionsBuilder<RecordsContext>()
         .UseSqlite(ConnectionString(path, readOnly).ToString())
         .AddInterceptors([new SqlitePragmas(), .. interceptors])
-        .Options);
+        .Options));
 
     private readonly WriteTurns turns = new();
     private readonly Checkpoints checkpoints = new(ConnectionString(path, readOnly).ToString());
+
+    private KeptLookups? lookups;
 
     public string Path { get; } = path;
 
     public int WorkersAtOnce => 1;
 
-    public RecordsContext NewContext() => contexts.CreateDbContext();
+    public RecordsContext NewContext() => contexts.Value.CreateDbContext();
 
-    ITurnLookups IRecordsDatabase.NewTurnLookups() => new KeptLookups(this, ConnectionString(Path, readOnly).ToString());
+    ITurnLookups IRecordsDatabase.Lookups => lookups ?? Interlocked.CompareExchange(ref lookups, new(this, ConnectionString(Path, readOnly).ToString()), null) ?? lookups;
 
     async Task<TResult> IRecordsDatabase.InTurnAsync<TResult>(Func<Task<TResult>> write, CancellationToken cancellation)
     {
@@ -47,14 +49,16 @@ public sealed class SqliteRecords(string path, bool readOnly = false, params IIn
                 throw applied.Intersect(known).Any() ? Newer() : Foreign();
             }
 
-            await using var context = NewContext();
             if (applied.Count == 0)
             {
-                await context.Database.OpenConnectionAsync(cancellation);
-                await SqliteSchema.CreateAsync((SqliteConnection)context.Database.GetDbConnection(), cancellation);
+                await using var connection = new SqliteConnection(ConnectionString(Path, readOnly).ToString());
+                await connection.OpenAsync(cancellation);
+                await SqlitePragmas.SetAsync(connection, cancellation);
+                await SqliteSchema.CreateAsync(connection, cancellation);
             }
             else if (applied.Count < known.Count)
             {
+                await using var context = NewContext();
                 await context.Database.MigrateAsync(cancellation);
             }
         }
