@@ -20,11 +20,10 @@ internal sealed partial class XmppService(XmppSettings settings, XmppLine line, 
     {
         for (var failures = 0; !stopping.IsCancellationRequested;)
         {
-            var began = clock.GetUtcNow();
-            var trouble = await LiveOnceAsync(stopping);
+            var (trouble, stood) = await LiveOnceAsync(stopping);
             if (!stopping.IsCancellationRequested)
             {
-                failures = clock.GetUtcNow() - began > pace.Longest ? 1 : failures + 1;
+                failures = stood > pace.Longest ? 1 : failures + 1;
                 var wait = pace.WaitAfter(failures);
                 if (failures <= MostLines || failures % MostLines == 0)
                 {
@@ -36,12 +35,16 @@ internal sealed partial class XmppService(XmppSettings settings, XmppLine line, 
         }
     }
 
-    /// <returns>Why the line ended.</returns>
-    private async Task<string> LiveOnceAsync(CancellationToken stopping)
+    /// <returns>Why the line ended, and how long it stood.</returns>
+    private async Task<(string Trouble, TimeSpan Stood)> LiveOnceAsync(CancellationToken stopping)
     {
+        // A server that takes long to refuse us has not let us in.
+        DateTimeOffset? began = null;
+        TimeSpan Stood() => began is { } since ? clock.GetUtcNow() - since : TimeSpan.Zero;
         try
         {
             await using var stream = await ComponentStream.OpenAsync(settings, stopping);
+            began = clock.GetUtcNow();
             try
             {
                 await line.LiveAsync(stream, stopping);
@@ -57,15 +60,15 @@ internal sealed partial class XmppService(XmppSettings settings, XmppLine line, 
                 throw;
             }
 
-            return "";
+            return ("", Stood());
         }
         catch (OperationCanceledException) when (stopping.IsCancellationRequested)
         {
-            return "it was stopped";
+            return ("it was stopped", Stood());
         }
         catch (Exception failure) when (failure is not OutOfMemoryException)
         {
-            return failure is StreamBrokenException ? failure.Message : failure.ToString();
+            return (failure is StreamBrokenException ? failure.Message : failure.ToString(), Stood());
         }
     }
 
