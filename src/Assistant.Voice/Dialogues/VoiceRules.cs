@@ -1,3 +1,4 @@
+using Assistant.Voice.Grammars;
 using Assistant.Voice.Hearing;
 
 namespace Assistant.Voice.Dialogues;
@@ -12,8 +13,8 @@ public sealed record VoiceRules
     public double LeastWordMargin { get; init; } = 2;
 
     /// <summary>
-    /// The same for a command where an answer was asked for: nobody need have given one. Of ten answers taken for a command in
-    /// calibration one was over 6, of the commands said some nineteen in twenty over 5.
+    /// The same for a command, or a control such as "stop" and "slower", where an answer was asked for: nobody need have given one. Of
+    /// twelve answers taken for one in calibration one was over 6, of the commands said some nineteen in twenty over 8.
     /// </summary>
     public double LeastCommandMargin { get; init; } = 6;
 
@@ -43,7 +44,7 @@ public sealed record VoiceRules
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(heard);
         ArgumentNullException.ThrowIfNull(meaning);
-        return state.Asks && meaning.StartsWith("command:", StringComparison.Ordinal) && meaning != "command:repeat"
+        return state.Asks && SpeechGrammar.IsUnasked(meaning)
             ? heard.Margin >= LeastCommandMargin && heard.Fit >= LeastCommandFit
             : heard.Margin >= (meaning == "accept" ? LeastYesMargin : LeastWordMargin);
     }

@@ -38,7 +38,7 @@ internal static class LiveScore
     {
         Console.WriteLine("## Numbers found in a running sound (calibration voices)\n");
         Console.WriteLine("| kept before | likely ended after | over the noise | at 20 dB | at 10 dB | of |\n| --- | --- | --- | --- | --- | --- |");
-        foreach (var (lead, likely, over) in new[] { (30, 20, 6.0), (60, 20, 6), (100, 20, 6), (30, 26, 6), (60, 26, 6), (100, 26, 6), (60, 20, 5) })
+        foreach (var (lead, likely, over) in new[] { (30, 20, 6.0), (60, 20, 6), (100, 20, 6), (30, 26, 6), (60, 26, 6), (100, 26, 6), (60, 20, 5), (60, 32, 6), (60, 38, 6) })
         {
             var settings = new EndpointerSettings { LeadFrames = lead, LikelyEndFrames = likely, OverNoise = over, WholeEndFrames = Math.Max(28, likely + 4) };
             var right = new[] { 20.0, 10 }.Select(noise => SyntheticVoice.ForCalibration.Sum(v => Enumerable.Range(0, 2).Sum(again => Phrases.ForCalibration.Where((a, i) =>
