@@ -4,6 +4,7 @@ using Assistant.Dialogue.Visits;
 using Assistant.Records.Readings;
 using Assistant.Records.Reports;
 using Assistant.Records.Reports.Html;
+using Assistant.Records.Reports.Model;
 using Assistant.Records.Reports.Pdf;
 using Assistant.Records.Reports.Sheet;
 using Assistant.Records.Tests.Support;
@@ -43,6 +44,18 @@ public class VisitReportTests
         Assert.Contains("Put right: short of refrigerant", pages[0], StringComparison.Ordinal);
         Assert.DoesNotContain("711", pages[0], StringComparison.Ordinal);
         Assert.Contains("The full log", pages[1], StringComparison.Ordinal);
+    }
+
+    // The condensing temperatures are 57 and 43 degC by the dew table of R-449A; 12 K is the split of this invented plate.
+    [Theory]
+    [InlineData(17, true)]
+    [InlineData(24, false)]
+    public void What_was_read_afresh_after_a_repair_says_whether_it_is_sound(double head, bool isSound)
+    {
+        var report = InventedVisit.Report(InventedVisit.Cleaned(head));
+
+        Assert.Equal(isSound, report.IsSoundSince);
+        Assert.Equal(isSound, Tool.TextOf(PdfReport.Write(Sheet(report))).Contains("What was read afresh after that is as it should be.", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -147,5 +160,5 @@ public class VisitReportTests
     private static JudgementGiven Judged(string judgement, string outcome, string text) =>
         new("w", "s", judgement, outcome, text, []) { At = Invented.Morning, By = "Robin" };
 
-    private static ReportSheet Sheet() => new SheetWriter(InventedVisit.Phrases).Write(InventedVisit.Report());
+    private static ReportSheet Sheet(VisitReport? report = null) => new SheetWriter(InventedVisit.Phrases).Write(report ?? InventedVisit.Report());
 }

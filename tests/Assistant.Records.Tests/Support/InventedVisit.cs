@@ -55,6 +55,37 @@ internal static class InventedVisit
         new VisitClosed("flare made anew, charged, pulling down") { At = At(100), By = "Robin" },
     ]);
 
+    /// <summary>The log of another: a condenser packed with fluff, brushed, and the head read again, in bar.</summary>
+    public static IReadOnlyList<VisitEvent> Cleaned(double head) => Numbered(
+    [
+        new VisitOpened("Invented Dairy", null, "metric", ImmutableDictionary<string, string>.Empty) { At = At(0), By = "Robin" },
+        Said(1, "refrigerant", "R449A", "record"),
+        Said(1, "application", "cooler", "record"),
+        Taken(1, "design_condenser_split", 12, "K", "record"),
+        Taken(2, "box_temperature", 9, "degC", "room"),
+        Taken(2, "setpoint", 4, "degC", "room"),
+        Said(3, "calling_for_cooling", "yes", "room"),
+        Said(3, "evaporator_fans", "all", "room"),
+        Taken(4, "ambient_temperature", 31, "degC", "unit"),
+        Said(4, "compressor", "running", "unit"),
+        Said(5, "condenser_fans", "all", "unit"),
+        Said(5, "condenser_coil", "dirty", "unit"),
+        Taken(6, "discharge_pressure", 24, "bar", "unit"),
+        new FaultMended("condenser-airflow", ["condenser_coil", "condenser_fans", "discharge_pressure"]) { At = At(30), By = "Robin" },
+        Said(31, "condenser_fans", "all", "unit"),
+        Said(31, "condenser_coil", "clean", "unit"),
+        Said(31, "sight_glass", "clear", "unit"),
+        Taken(32, "discharge_pressure", head, "bar", "unit"),
+        Taken(33, "suction_pressure", 4.2, "bar", "unit"),
+        Taken(34, "liquid_line_temperature", 36, "degC", "unit"),
+        Taken(35, "suction_line_temperature_at_compressor", 12, "degC", "unit"),
+        new VisitClosed("put right: the condenser can not get rid of its heat") { At = At(40), By = "Robin" },
+    ]);
+
+    /// <summary>The report of such a log.</summary>
+    public static VisitReport Report(IReadOnlyList<VisitEvent> events) => VisitReportBuilder.Build(
+        "0198c0ffef", events, "Invented cold room", taken => new(taken.PictureId, taken.At, taken.By, taken.Caption, null, 0, 0), new("0123456789ab", events.Count, new string('a', 64)));
+
     /// <summary>The report of it, with the cycle of its readings beside the one the unit is built for.</summary>
     public static VisitReport Report(UnitSystem units = UnitSystem.Us)
     {

@@ -41,6 +41,9 @@ public sealed record VisitReport(
     /// <summary>The leaks found.</summary>
     public ImmutableArray<LeakFound> Leaks { get; init; } = [];
 
+    /// <summary>True where something was put right and what was read afresh since shows no fault.</summary>
+    public bool IsSoundSince { get; init; }
+
     /// <summary>What the walks' judgements came to, in the order they were said.</summary>
     public ImmutableArray<JudgementGiven> Judgements { get; init; } = [];
 

@@ -2,6 +2,7 @@ using Assistant.Dialogue.Visits;
 using Assistant.Records.Plots;
 using Assistant.Records.Readings;
 using Assistant.Trade.Quantities;
+using Assistant.Trade.Rules;
 
 namespace Assistant.Records.Reports.Model;
 
@@ -42,6 +43,7 @@ public static class VisitReportBuilder
         {
             Leaks = [.. standing.OfType<LeakFound>()],
             Judgements = [.. standing.OfType<JudgementGiven>()],
+            IsSoundSince = standing.OfType<FaultMended>().Any() && Assessor.Assess(VisitState.Fold(events).Facts).Findings[0] is { Code: FaultCode.NoFault, Standing: Standing.Likely or Standing.Established },
         };
     }
 }

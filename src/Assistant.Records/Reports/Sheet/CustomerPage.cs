@@ -95,6 +95,11 @@ internal sealed class CustomerPage(VisitReport report, ReportWords words)
             done.Add(words["nothing-done"]);
         }
 
+        if (report.IsSoundSince)
+        {
+            done.Add(words["sound-since"]);
+        }
+
         if (report.Outcome is { Length: > 0 } outcome)
         {
             done.Add(words.Say("outcome", ("outcome", outcome)));
