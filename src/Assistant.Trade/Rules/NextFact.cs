@@ -22,6 +22,7 @@ internal static class NextFact
         var standsAt = StandsAt(facts);
         Fact? best = null;
         var bestScore = 0.0;
+        var most = Most(leading.Length);
         for (var s = 0; s < SymptomTable.Count; s++)
         {
             if (table.Knows((Symptom)s))
@@ -50,6 +51,12 @@ internal static class NextFact
                 continue;
             }
 
+            // However far it separates them: it can not come before the best so far.
+            if (most * walks / missing <= bestScore)
+            {
+                continue;
+            }
+
             var score = Separation(s, leading) * walks / missing;
             if (score > bestScore + 1e-9)
             {
@@ -73,11 +80,27 @@ internal static class NextFact
         var sum = 0.0;
         for (var i = 0; i < leading.Length; i++)
         {
-            for (var j = i + 1; j < leading.Length; j++)
+            var apart = pairs.AsSpan((int)leading[i] * FaultRules.All.Length, FaultRules.All.Length);
+            var row = 0.0;
+            foreach (var other in leading[(i + 1)..])
             {
-                // The two best matter most; a pair further down counts less.
-                sum += pairs[((int)leading[i] * FaultRules.All.Length) + (int)leading[j]] / (1 + i);
+                row += apart[(int)other];
             }
+
+            // The two best matter most; a pair further down counts less.
+            sum += row / (1 + i);
+        }
+
+        return sum;
+    }
+
+    /// <summary>What <see cref="Separation"/> is at the most: every pair told apart for certain.</summary>
+    private static double Most(int leading)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < leading; i++)
+        {
+            sum += (double)(leading - 1 - i) / (1 + i);
         }
 
         return sum;

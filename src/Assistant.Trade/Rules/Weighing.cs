@@ -53,9 +53,11 @@ internal readonly record struct Weighing(FaultRule Rule, double Misfit, int Supp
         var contradicted = false;
         for (var i = 0; i < SymptomTable.Count; i++)
         {
-            if (rule.Expects((Symptom)i) is { } expectation)
+            // What is not known fits every fault, and most is not known for most of a call.
+            var measure = table[(Symptom)i];
+            if (measure.IsKnown && rule.Expects((Symptom)i) is { } expectation)
             {
-                var part = expectation.Misfit(table[(Symptom)i]);
+                var part = expectation.Misfit(measure);
                 misfit += part;
                 contradicted |= part >= Contradiction;
             }
