@@ -36,20 +36,25 @@ internal sealed class KeptLookups(IRecordsDatabase database, string connectionSt
     }
 
     // As many lines as ask at the same moment, which are as many as there are threads. One that failed is not kept.
-    private Task<TResult> AskAsync<TResult>(Func<LookupLine, TResult> ask, CancellationToken cancellation) => database.ExplainAsync(() =>
+    private Task<TResult> AskAsync<TResult>(Func<LookupLine, TResult> ask, CancellationToken cancellation)
     {
-        cancellation.ThrowIfCancellationRequested();
-        var line = idle.TryPop(out var kept) ? kept : new(connectionString);
+        if (cancellation.IsCancellationRequested)
+        {
+            return Task.FromCanceled<TResult>(cancellation);
+        }
+
+        LookupLine? line = null;
         try
         {
+            line = idle.TryPop(out var kept) ? kept : new(connectionString);
             var answer = ask(line);
             idle.Push(line);
             return Task.FromResult(answer);
         }
-        catch
+        catch (Exception failure)
         {
-            line.Dispose();
-            throw;
+            line?.Dispose();
+            return Task.FromException<TResult>(database.Explain(failure) ?? failure);
         }
-    });
+    }
 }
