@@ -2,6 +2,7 @@ using Assistant.Dialogue.Files;
 using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Understanding;
 using Assistant.Dialogue.Understanding.Lexicons;
+using Assistant.Dialogue.Walks;
 using Assistant.Voice.Dialogues;
 using Assistant.Voice.Grammars;
 using Assistant.Voice.Hearing;
@@ -24,12 +25,12 @@ public sealed class VoiceRoom : IDisposable
     /// <param name="voice">The files of dialogs/voice.</param>
     /// <exception cref="VoicePartMissingException">A library or the model is not installed.</exception>
     /// <exception cref="DialogDataException">A file has mistakes.</exception>
-    public static VoiceRoom Open(IReadOnlyCollection<DialogFile> lexicon, IReadOnlyCollection<DialogFile> voice, PhraseBook phrases, Understander understander, AcousticModel? model = null)
+    public static VoiceRoom Open(IReadOnlyCollection<DialogFile> lexicon, IReadOnlyCollection<DialogFile> voice, PhraseBook phrases, Understander understander, WalkLibrary walks, AcousticModel? model = null)
     {
         model ??= AcousticModel.Installed;
         model.Check();
-        var sounds = PronunciationDictionary.Load(Named(voice, "pronunciations.yaml"), File.ReadLines(model.Dictionary), PronunciationDictionary.WordsOf(lexicon.Concat(voice)));
-        var grammars = new QuestionGrammars(LexiconPhrases.Read(lexicon), ListeningPlan.Load(Named(voice, "listening.yaml")), sounds, understander);
+        var sounds = PronunciationDictionary.Load(Named(voice, "pronunciations.yaml"), File.ReadLines(model.Dictionary), PronunciationDictionary.WordsOf(lexicon.Concat(voice), walks));
+        var grammars = new QuestionGrammars(LexiconPhrases.Read(lexicon), ListeningPlan.Load(Named(voice, "listening.yaml")), sounds, understander, walks);
         return new(SpeechRecogniser.Open(model, sounds, grammars.Vocabulary), new(grammars, phrases, understander));
     }
 

@@ -14,7 +14,7 @@ public sealed class VoiceHost(CallRoom room) : IDisposable
     {
         lock (making)
         {
-            return made ??= VoiceRoom.Open(DialogFiles.Read("lexicon"), DialogFiles.Read("voice"), room.Dialogue.Phrases, room.Dialogue.Understander);
+            return made ??= VoiceRoom.Open(DialogFiles.Read("lexicon"), DialogFiles.Read("voice"), room.Dialogue.Phrases, room.Dialogue.Understander, room.Dialogue.Walks);
         }
     }
 

@@ -83,8 +83,8 @@ internal sealed class Asker(PhraseBook book)
     {
         ImmutableArray<string> choices = lacking switch
         {
-            "purpose" => ["charged", "recovered", "moved", "lost"],
-            "water-capacity" => ["don't know"],
+            "purpose" => OwnChoices.Purposes,
+            "water-capacity" => OwnChoices.Unreadable,
             _ => [],
         };
         var key = lacking == "before" && state.Cylinders.Current is { IsUse: false } ? "weigh" : lacking;
@@ -105,7 +105,7 @@ internal sealed class Asker(PhraseBook book)
         ImmutableArray<string> choices = open.What switch
         {
             "unit" when named is not null => [.. FactUnits.For(named, state.Units).Select(u => u.Symbol)],
-            "sign" => ["above zero", "below zero"],
+            "sign" => OwnChoices.Signs,
             "value" when named is not null => named.Choices,
             _ => [],
         };

@@ -16,6 +16,7 @@ internal sealed class Listening(QuestionGrammars grammars, ReadBacks say)
             VoicePhase.Resuming => grammars.Command,
             VoicePhase.WakeWord => grammars.Wake,
             _ when state is { Fact: { IsQuantity: false } fact, Offered.IsEmpty: false } => grammars.ByNumber(fact, state.Units),
+            _ when state is { Fact: null, Offered: [var first, ..] } && grammars.Numbered(state.Asked) is [var number, ..] && number.Words == first.Words => grammars.ByNumber(state.Asked),
             _ => WithoutRefused(state, grammars.For(state.Asked, state.Units)),
         };
     }
@@ -31,7 +32,7 @@ internal sealed class Listening(QuestionGrammars grammars, ReadBacks say)
             var meaning when meaning.StartsWith("control:", StringComparison.Ordinal) && state.Phase != VoicePhase.Answer => null,
             // Only "wrong" can be taken for "correct" with harm: a command between them changes nothing.
             "accept" when state.Phase == VoicePhase.Confirmation => grammar.Only("reject"),
-            var meaning when meaning.StartsWith("choice:", StringComparison.Ordinal) => null,
+            var meaning when SpeechGrammar.IsValue(meaning) => null,
             var meaning => grammar.Without(meaning),
         };
     }

@@ -15,6 +15,7 @@ internal sealed class Offers(QuestionGrammars grammars, PhraseBook phrases, Read
     /// <summary>What is offered and said, or null where there is nothing to offer yet.</summary>
     public (ImmutableArray<Offer> Offered, string Say)? For(VoiceState state) => state switch
     {
+        { Fact: null } when state.Misses >= rules.MissesBeforeDigits && grammars.Numbered(state.Asked) is { Count: > 0 } options => Numbers(options),
         { Fact: null } => Step(state),
         { Fact: { IsQuantity: false } fact } when state.Misses >= rules.MissesBeforeDigits && grammars.Numbered(fact) is { Count: > 0 } numbered => Numbers(numbered),
         _ => null,
@@ -22,7 +23,7 @@ internal sealed class Offers(QuestionGrammars grammars, PhraseBook phrases, Read
 
     private (ImmutableArray<Offer>, string)? Step(VoiceState state)
     {
-        ImmutableArray<Offer> offered = [.. state.Asked.Choices.SelectMany(step => grammars.OfferedFor(step).Select(words => new Offer(words, step)))];
+        ImmutableArray<Offer> offered = [.. state.Asked.Choices.SelectMany(step => grammars.OfferedFor(state.Asked, step).Select(words => new Offer(words, step)))];
         return offered.Length < 2 ? null : (offered, say.Phrase("voice.say-either", ("first", string.Join(", ", offered[..^1].Select(o => o.Words))), ("second", offered[^1].Words)));
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Understanding;
 using Assistant.Trade.Facts;
@@ -10,7 +11,7 @@ using Assistant.Voice.Speaking;
 namespace Assistant.Voice.Dialogues;
 
 /// <summary>What a number said means, whether it can be, and the sentences that read it back.</summary>
-internal sealed class ReadBacks(QuestionGrammars grammars, PhraseBook phrases, Understander understander)
+internal sealed partial class ReadBacks(QuestionGrammars grammars, PhraseBook phrases, Understander understander)
 {
     /// <summary>The number that answers the question, or null where the words leave anything open.</summary>
     public Pending? Number(VoiceState state, string words)
@@ -41,7 +42,7 @@ internal sealed class ReadBacks(QuestionGrammars grammars, PhraseBook phrases, U
 
     /// <summary>What was heard, said back: a number digit by digit, and in words too where another sounds like it.</summary>
     public string Sentence(Pending pending) => pending.Reading is not { } reading
-        ? Phrase("voice.read-back-word", ("word", SpokenText.Of(phrases.WordAloud(pending.Text))))
+        ? Phrase("voice.read-back-word", ("word", InDigits().Replace(SpokenText.Of(phrases.WordAloud(pending.Text)), m => SpokenText.Digits(m.Value))))
         : Phrase(
             NumberText.SoundsLike(pending.Words) is null ? "voice.read-back" : "voice.read-back-named",
             ("fact", reading.Fact.Name), ("number", pending.Words), ("digits", NumberText.Digits(reading)), ("unit", NumberText.Unit(reading.Unit)));
@@ -71,9 +72,15 @@ internal sealed class ReadBacks(QuestionGrammars grammars, PhraseBook phrases, U
     {
         "accept" => "yes",
         "reject" => "no",
+        _ when meaning.StartsWith(OfferedChoices.Option, StringComparison.Ordinal) => meaning[OfferedChoices.Option.Length..],
+        _ when meaning.StartsWith(OfferedChoices.Leak, StringComparison.Ordinal) => grammars.LeakAt(meaning[OfferedChoices.Leak.Length..]),
         _ when meaning.IndexOf(':', StringComparison.Ordinal) is > 0 and var colon => meaning[..colon] == "choice" ? meaning[(colon + 1)..].Replace('-', ' ') : meaning[(colon + 1)..],
         _ => words,
     };
+
+    // A value in the words of a choice ("Lee 117 psig") is told digit by digit like any other.
+    [GeneratedRegex(@"\d+(\.\d+)?")]
+    private static partial Regex InDigits();
 
     public string Phrase(string key, params ReadOnlySpan<(string Name, string Word)> parts)
     {

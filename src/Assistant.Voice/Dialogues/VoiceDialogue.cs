@@ -184,8 +184,7 @@ public sealed class VoiceDialogue
 
         // A choice is a value too: in noise a wrong one can fit clearly, so it is read back like a number. A command is not stored as one.
         var pending = new Pending(say.Sent(meaning, words), words, null, meaning);
-        var isValue = meaning.StartsWith("choice:", StringComparison.Ordinal);
-        return !isValue && grammars.ConfirmedPhrase(meaning) is null && rules.IsClear(state, heard, meaning) ? new(state.Fresh, "", pending.Text) : ReadBack(state, pending);
+        return !SpeechGrammar.IsValue(meaning) && grammars.ConfirmedPhrase(meaning) is null && rules.IsClear(state, heard, meaning) ? new(state.Fresh, "", pending.Text) : ReadBack(state, pending);
     }
 
     private VoiceStep NumberHeard(VoiceState state, Heard heard, string words)

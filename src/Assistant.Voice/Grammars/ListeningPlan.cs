@@ -18,7 +18,7 @@ public sealed class ListeningPlan
     {
         yaml = new DialogYaml(file);
         var root = yaml.Root();
-        yaml.AllowOnly(root, "file", "most-words", "commands", "confirmed", "controls", "confirm", "digits", "steps", "by-number", "wake", "numbers", "facts");
+        yaml.AllowOnly(root, "file", "most-words", "commands", "confirmed", "controls", "confirm", "digits", "steps", "by-number", "of-two", "leak", "wake", "numbers", "facts");
         MostWords = int.TryParse(yaml.Text(root, "most-words", "most-words"), CultureInfo.InvariantCulture, out var most) ? most : 3;
         Commands = Phrases(root, "commands");
         Confirmed = [.. yaml.Texts(root, "confirmed", "confirmed").Select(n => n.Value ?? "")];
@@ -27,6 +27,8 @@ public sealed class ListeningPlan
         Digits = Phrases(root, "digits");
         Steps = Phrases(root, "steps");
         ByNumber = (DialogYaml.Field(root, "by-number") as YamlScalarNode)?.Value ?? "number";
+        OfTwo = Phrases(root, "of-two");
+        Leak = [.. yaml.Texts(root, "leak", "leak").Select(n => n.Value ?? "")];
         Wake = [.. yaml.Texts(root, "wake", "wake").Select(n => n.Value ?? "")];
         kinds = Spans(root, "numbers", name => Enum.TryParse<FactKind>(Joined(name), ignoreCase: true, out _));
         facts = Spans(root, "facts", name => FactCatalogue.Find(name) is not null);
@@ -63,6 +65,12 @@ public sealed class ListeningPlan
 
     /// <summary>The word before a choice's number: "number one".</summary>
     public string ByNumber { get; }
+
+    /// <summary>first and second: which of two people's readings.</summary>
+    public ImmutableSortedDictionary<string, ImmutableArray<string>> OfTwo { get; }
+
+    /// <summary>The words before the place of a leak.</summary>
+    public ImmutableArray<string> Leak { get; }
 
     public ImmutableArray<string> Wake { get; }
 

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using System.Text;
 using System.Text.RegularExpressions;
 using Assistant.Dialogue.Files;
+using Assistant.Dialogue.Walks;
 using YamlDotNet.RepresentationModel;
 
 namespace Assistant.Voice.Grammars;
@@ -60,9 +61,11 @@ public sealed partial class PronunciationDictionary
         return yaml.Defects.IsEmpty ? new(sounds) : throw new DialogDataException(yaml.Defects);
     }
 
-    /// <summary>Every word that stands anywhere in these files, and every letter by its name: what the grammars made from them can hold.</summary>
-    public static IReadOnlySet<string> WordsOf(IEnumerable<DialogFile> files) =>
+    /// <summary>Every word that stands anywhere in these files or is offered by a walk or the dialogue, and every letter by its name: what the grammars made from them can hold.</summary>
+    public static IReadOnlySet<string> WordsOf(IEnumerable<DialogFile> files, WalkLibrary walks) =>
         files.SelectMany(f => Letters().Matches(f.Text)).Select(m => m.Value.Replace("'", "", StringComparison.Ordinal).ToLowerInvariant())
+            
+            .Concat(OfferedChoices.Phrases(walks).SelectMany(p => p.Split(' ')))
             .Concat(Enumerable.Range('a', 26).Select(c => ((char)c).ToString())).ToHashSet(StringComparer.Ordinal);
 
     [GeneratedRegex("[A-Za-z']+")]

@@ -3,13 +3,14 @@ using System.Globalization;
 using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Understanding;
 using Assistant.Dialogue.Understanding.Lexicons;
+using Assistant.Dialogue.Walks;
 using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
 
 namespace Assistant.Voice.Grammars;
 
 /// <summary>
-/// The grammar of each question, compiled from the lexicon and the fact: its numbers and units, or its choices, and the commands.
+/// The grammar of each question, compiled from the lexicon, the fact and the walk: its numbers and units, or its choices, and the commands.
 /// What a phrase means is said by the <see cref="Understander"/> alone: a choice it reads as something else is not listened for.
 /// Safe for use by many at once.
 /// </summary>
@@ -27,12 +28,14 @@ public sealed class QuestionGrammars
     private readonly Understander understander;
     private readonly NumberRules numbers;
     private readonly RefrigerantRules refrigerants;
+    private readonly OfferedChoices offered;
 
-    public QuestionGrammars(LexiconPhrases lexicon, ListeningPlan plan, PronunciationDictionary sounds, Understander understander)
+    public QuestionGrammars(LexiconPhrases lexicon, ListeningPlan plan, PronunciationDictionary sounds, Understander understander, WalkLibrary walks)
     {
         (this.lexicon, this.plan, this.sounds, this.understander) = (lexicon, plan, sounds, understander);
         numbers = new(lexicon, sounds);
         refrigerants = new(lexicon, sounds);
+        offered = new(plan, lexicon, walks, sounds);
         Control = SpeechGrammar.Of("control", [.. Controls, .. Commands("pause", "repeat", "emergency")]);
         Command = SpeechGrammar.Of("command", [.. Controls, .. Commands([.. plan.Commands.Keys])]);
         Confirm = SpeechGrammar.Of("confirm", [("accept", Heard(plan.Confirm["accept"])), ("reject", Heard(plan.Confirm["reject"]))])
@@ -54,25 +57,29 @@ public sealed class QuestionGrammars
 
     /// <summary>Every word that any grammar can need, for the recogniser's dictionary.</summary>
     public IEnumerable<string> Vocabulary => new[] { UnitSystem.Us, UnitSystem.Metric }.SelectMany(u => new[] { Everything(u).Words, For(FactCatalogue.Refrigerant, [], u).Words, Spelled(FactCatalogue.SuctionPressure, UnitOfMeasure.Psig).Words })
-        .SelectMany(w => w).Concat(Confirm.Words).Concat(Wake.Words).Concat(plan.Steps.Values.SelectMany(p => Heard(p)).SelectMany(p => p.Split(' '))).Append(plan.ByNumber).Distinct();
+        .SelectMany(w => w).Concat(Confirm.Words).Concat(Wake.Words).Concat(plan.Steps.Values.SelectMany(p => Heard(p)).SelectMany(p => p.Split(' '))).Append(plan.ByNumber).Concat(offered.Words.Where(sounds.Knows)).Distinct();
 
-    /// <summary>The grammar of the question a reply asks; the commands and the words of its step where it asks for no fact.</summary>
+    /// <summary>The grammar of the question a reply asks: the fact's, with what else is offered; what is offered alone where it asks for no fact; and the commands.</summary>
     public SpeechGrammar For(Reply reply, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(reply);
-        var steps = reply.Choices.Where(plan.Steps.ContainsKey).ToList();
-        var name = $"step_{string.Join('_', steps)}";
-        if (reply.AskedFact is not { } asked || FactCatalogue.Find(asked) is not { } fact)
+        var fact = reply.AskedFact is { } asked ? FactCatalogue.Find(asked) : null;
+        if (fact is null && reply.Choices.IsEmpty)
         {
-            return steps.Count == 0 ? Command : compiled.GetOrAdd(name, _ => SpeechGrammar.Of(name, steps.Select(s => ($"step:{s}", Heard(plan.Steps[s])))).With(Meanings(Command)));
+            return Command;
         }
 
-        // A value in question is stood by with yes, dropped with no, or read afresh.
-        var question = For(fact, reply.Units, units);
-        return fact.IsQuantity && reply.Choices.Contains("yes")
-            ? compiled.GetOrAdd($"{question.Name}_doubted", doubted => (question with { Name = doubted }).With(("accept", Heard(plan.Confirm["accept"])), ("reject", Heard(plan.Confirm["reject"]))))
-            : question;
+        // The same words mean another value or person the next time: such a grammar is made for one utterance.
+        var name = Named(fact is null ? $"at_{reply.Walk?.Walk}_{reply.Walk?.Stop}" : For(fact, reply.Units, units).Name, string.Join('_', reply.Choices));
+        return fact is not null && reply.Choices.Any(c => c.Any(char.IsDigit)) ? Compiled(name, reply, fact, units) with { IsPassing = true }
+            : compiled.GetOrAdd(name, _ => Compiled(name, reply, fact, units));
     }
+
+    // What would be taken for one of the options is none of the commands here, whoever says it.
+    private SpeechGrammar Compiled(string name, Reply reply, Fact? fact, UnitSystem units) => fact is not null
+        ? (For(fact, reply.Units, units) with { Name = name }).With(offered.Of(reply, fact))
+        : SpeechGrammar.Of(name, [.. offered.Of(reply, null), .. offered.Leaks(reply)])
+            .With(Meanings(Command).Where(c => !SpeechGrammar.IsUnasked(c.Meaning) || !offered.IsTaken(reply, ConfirmedPhrase(c.Meaning) ?? c.Meaning[(c.Meaning.IndexOf(':', StringComparison.Ordinal) + 1)..])));
 
     /// <param name="symbols">The units the question may be answered in, the site's default first; empty takes the default alone.</param>
     public SpeechGrammar For(Fact fact, IEnumerable<string> symbols, UnitSystem units)
@@ -114,6 +121,22 @@ public sealed class QuestionGrammars
         return fact.Choices.Length is > 1 and <= MostNumbered ? [.. fact.Choices.Select((c, i) => ($"{plan.ByNumber} {lexicon.Cardinals[i + 1]}", c))] : [];
     }
 
+    /// <summary>The same for the options of a walk's own choice.</summary>
+    public IReadOnlyList<(string Words, string Choice)> Numbered(Reply reply)
+    {
+        ArgumentNullException.ThrowIfNull(reply);
+        return offered.IsChoosing(reply) && reply.Choices.Length <= MostNumbered ? [.. reply.Choices.Select((c, i) => ($"{plan.ByNumber} {lexicon.Cardinals[i + 1]}", c))] : [];
+    }
+
+    /// <summary>An option of a walk by its number, or by its own words.</summary>
+    public SpeechGrammar ByNumber(Reply reply)
+    {
+        ArgumentNullException.ThrowIfNull(reply);
+        var name = Named($"by_number_{reply.Walk?.Walk}_{reply.Walk?.Stop}", "");
+        return compiled.GetOrAdd(name, _ => SpeechGrammar.Of(name, Numbered(reply).Select(n => (OfferedChoices.Option + n.Choice, (IEnumerable<string>)[n.Words])))
+            .With(offered.Of(reply, null)).With([.. Controls, .. Commands("pause", "resume", "repeat", "skip", "emergency")]));
+    }
+
     /// <summary>What is read back and sent of a command that acts only after a yes; null for every other meaning.</summary>
     public string? ConfirmedPhrase(string meaning)
     {
@@ -121,8 +144,15 @@ public sealed class QuestionGrammars
         return plan.Confirmed.FirstOrDefault(c => meaning == "command:" + c) is { } name ? Heard(plan.Commands[name]).First() : null;
     }
 
+    /// <summary>What the conversation is told of a leak at that place.</summary>
+    public string LeakAt(string place) => $"{plan.Leak[0]} {place}";
+
     /// <summary>The words offered aloud for a step's answer.</summary>
     public IReadOnlyList<string> OfferedFor(string step) => plan.Steps.TryGetValue(step, out var said) ? [.. Heard(said).Take(2)] : [];
+
+    /// <summary>The words offered aloud for one of a reply's choices: two of a step's, otherwise its own.</summary>
+    public IReadOnlyList<string> OfferedFor(Reply reply, string choice) =>
+        offered.IsChoosing(reply) || OfferedFor(choice) is not { Count: > 0 } step ? [choice] : step;
 
     /// <summary>The two numbers that sound alike, in words and digit by digit.</summary>
     public SpeechGrammar Pair(string first, string second) => (SpeechGrammar.Of(
@@ -227,6 +257,8 @@ public sealed class QuestionGrammars
         : "";
 
     private IEnumerable<string> Heard(IEnumerable<string> phrases) => phrases.Distinct().Where(sounds.CanBeHeard);
+
+    private static string Named(string what, string with) => new([.. $"{what}_{with}".ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : '_')]);
 
     private string Any(IEnumerable<string> phrases) => "(" + string.Join(" | ", Heard(phrases)) + ")";
 }

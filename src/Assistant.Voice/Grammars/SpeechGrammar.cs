@@ -64,5 +64,12 @@ public sealed record SpeechGrammar(string Name, string Free)
         return meaning.StartsWith("command:", StringComparison.Ordinal) || meaning.StartsWith("control:", StringComparison.Ordinal);
     }
 
+    /// <summary>Whether a meaning stands for something said of the plant or chosen on the visit, which is read back and acts only after a yes.</summary>
+    public static bool IsValue(string meaning)
+    {
+        ArgumentNullException.ThrowIfNull(meaning);
+        return meaning.StartsWith("choice:", StringComparison.Ordinal) || meaning.StartsWith(OfferedChoices.Option, StringComparison.Ordinal) || meaning.StartsWith(OfferedChoices.Leak, StringComparison.Ordinal);
+    }
+
     private string Named(string how, string meaning) => $"{Name}_{how}_{new string([.. meaning.Select(c => char.IsLetterOrDigit(c) ? c : '_')])}";
 }

@@ -26,7 +26,7 @@ public sealed class QuestionGrammarsTests(HearingParts hearing)
     public void Of_the_general_dictionary_only_what_the_files_can_ask_for_is_kept_and_no_phrase_is_lost_by_it()
     {
         var all = PronunciationDictionary.Load(VoiceParts.File("dialogs/voice/pronunciations.yaml"), File.ReadLines(AcousticModel.Installed.Dictionary));
-        var whole = new QuestionGrammars(hearing.Parts.LexiconPhrases, hearing.Parts.Plan, all, hearing.Parts.Understander);
+        var whole = new QuestionGrammars(hearing.Parts.LexiconPhrases, hearing.Parts.Plan, all, hearing.Parts.Understander, hearing.Parts.Walks);
         foreach (var units in Enum.GetValues<UnitSystem>())
         {
             Assert.Equal(whole.Everything(units).Expansion, hearing.Parts.Grammars.Everything(units).Expansion);

@@ -20,14 +20,15 @@ public sealed class VoiceParts : IDisposable
         AcousticModel.Installed.Check();
         Understander = new(Lexicon.Load(Folder("lexicon"), Folder("walks")));
         Phrases = PhraseBook.Load(Folder("phrases"));
-        Sounds = PronunciationDictionary.Load(File("dialogs/voice/pronunciations.yaml"), System.IO.File.ReadLines(AcousticModel.Installed.Dictionary), PronunciationDictionary.WordsOf(Folder("lexicon").Concat(Folder("voice"))));
+        Walks = WalkLibrary.Load(Folder("walks"), Phrases);
+        Sounds = PronunciationDictionary.Load(File("dialogs/voice/pronunciations.yaml"), System.IO.File.ReadLines(AcousticModel.Installed.Dictionary), PronunciationDictionary.WordsOf(Folder("lexicon").Concat(Folder("voice")), Walks));
         LexiconPhrases = LexiconPhrases.Read(Folder("lexicon"));
         Plan = ListeningPlan.Load(File("dialogs/voice/listening.yaml"));
-        Grammars = new(LexiconPhrases, Plan, Sounds, Understander);
+        Grammars = new(LexiconPhrases, Plan, Sounds, Understander, Walks);
         Dialogue = new(Grammars, Phrases, Understander);
         Recogniser = SpeechRecogniser.Open(AcousticModel.Installed, Sounds, Grammars.Vocabulary, thresholds);
         Engine = new TurnEngine(
-            Phrases, ShortWords.Load(Folder("words").Single()), WalkLibrary.Load(Folder("walks"), Phrases), Understander.Understand, Assessor.Assess, new QuestionAnswerer(Phrases).Answer);
+            Phrases, ShortWords.Load(Folder("words").Single()), Walks, Understander.Understand, Assessor.Assess, new QuestionAnswerer(Phrases).Answer);
     }
 
     public static string Root { get; } = FindRoot();
@@ -35,6 +36,8 @@ public sealed class VoiceParts : IDisposable
     public Understander Understander { get; }
 
     public PhraseBook Phrases { get; }
+
+    public WalkLibrary Walks { get; }
 
     public PronunciationDictionary Sounds { get; }
 

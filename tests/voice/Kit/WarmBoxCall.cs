@@ -1,18 +1,8 @@
 using Assistant.Dialogue.Turns;
 using Assistant.Trade.Quantities;
-using Assistant.Voice.Dialogues;
-using Assistant.Voice.Hearing;
-using Assistant.Voice.Sound;
 using Assistant.Voice.Speaking;
 
 namespace Assistant.Voice.Scoring.Kit;
-
-/// <summary>How a call by voice went.</summary>
-/// <param name="Extra">Utterances beyond one answer a question, one yes a value and one "continue" where cautions come in parts.</param>
-/// <param name="Spoken">How long the assistant spoke in all.</param>
-/// <param name="Longest">Its longest speech.</param>
-/// <param name="Lines">What was said and heard, to be read.</param>
-public sealed record SpokenCall(int Utterances, int Extra, TimeSpan Spoken, TimeSpan Longest, IReadOnlyList<string> Lines);
 
 /// <summary>An invented warm cold room in a heat wave, its condenser dirty: the same answers typed and spoken.</summary>
 public static class WarmBoxCall
@@ -52,37 +42,10 @@ public static class WarmBoxCall
     }
 
     /// <summary>The call by voice, WAV in and WAV out each turn.</summary>
-    public static async Task<SpokenCall> SpeakAsync(VoiceParts parts, EngineVisit visit, SyntheticVoice technician, double decibels, ISpeechVoice assistant)
+    public static Task<SpokenCall> SpeakAsync(VoiceParts parts, EngineVisit visit, SyntheticVoice technician, double decibels, ISpeechVoice assistant)
     {
-        ArgumentNullException.ThrowIfNull(parts);
         ArgumentNullException.ThrowIfNull(visit);
-        var session = new VoiceSession(parts.Recogniser, parts.Dialogue, visit);
-        var person = new SyntheticTechnician(Answers.ToDictionary(a => a.Asked, a => a.Spoken.Split('/')), Answers.ToDictionary(a => a.Asked, a => a.Typed));
-        var turn = await session.StartAsync(visit.Opening);
-        var (count, needed, spoken, longest, lines) = (0, 0, TimeSpan.Zero, TimeSpan.Zero, new List<string>());
-        while (true)
-        {
-            if (turn.Say.Length > 0)
-            {
-                var sound = WavFile.Parse(WavFile.ToBytes(await assistant.SayAsync(turn.Say, session.State!.Style)), "reply");
-                spoken += sound.Duration;
-                longest = sound.Duration > longest ? sound.Duration : longest;
-                lines.Add($"< {turn.Say} ({sound.Duration.TotalSeconds:0.0} s)");
-            }
-
-            if (visit.State.Outcome is not null || count >= MostUtterances || person.Next(session.State!) is not { } words)
-            {
-                return new(count, count - needed, spoken, longest, lines);
-            }
-
-            count++;
-            var asked = session.State!.Asked.AskedFact ?? "stop " + session.State.Asked.Walk?.Stop;
-            var wav = WavFile.ToBytes(FanNoise.Behind(technician.Say(words), decibels, 300 + count));
-            turn = await session.HearAsync(WavFile.Parse(wav, "answer"));
-            needed += turn.Sent is null || turn.Sent != Of(asked)?.Typed ? 0 : asked.StartsWith("stop", StringComparison.Ordinal) ? 1 : 2;
-            needed += session.LastPhase == VoicePhase.GoingOn && session.State.Phase == VoicePhase.Answer ? 1 : 0;
-            lines.Add($"> {words} | {turn.Heard.Words} {(turn.Heard.Kind == HeardKind.Words ? "" : turn.Heard.Kind)} {turn.Heard.Fit:0.0} {turn.Heard.Margin:0.0}");
-        }
+        return SpokenCall.HoldAsync(parts, visit, visit.Opening, Answers, technician, decibels, assistant, _ => visit.State.Outcome is not null);
     }
 
     private static (string Asked, string Typed, string Spoken)? Of(string asked) => Answers.FirstOrDefault(a => a.Asked == asked) is { Asked: { } } found ? found : null;

@@ -14,7 +14,10 @@ public static class WrittenCalls
     public static IReadOnlyList<string> Files { get; } = [.. Directory.GetFiles(Path.Combine(VoiceParts.Root, "tests/transcripts"), "*.txt").Order(StringComparer.Ordinal)];
 
     /// <summary>Every reply with the line it answers; the first is that to the opening.</summary>
-    public static IEnumerable<(string Said, Reply Reply)> Replies(ITurnEngine engine, string file)
+    public static IEnumerable<(string Said, Reply Reply)> Replies(ITurnEngine engine, string file) => Turns(engine, file).Select(t => (t.Said, t.Reply));
+
+    /// <summary>The same with the visit as it stands after each.</summary>
+    public static IEnumerable<(string Said, VisitState State, Reply Reply)> Turns(ITurnEngine engine, string file)
     {
         ArgumentNullException.ThrowIfNull(engine);
         var lines = File.ReadAllLines(file);
@@ -22,7 +25,7 @@ public static class WrittenCalls
         string? Of(string key) => head.FirstOrDefault(h => h[0] == key)?[1];
         var record = head.Where(h => h[0] == "record").Select(h => h[1].Split('=', 2, StringSplitOptions.TrimEntries)).ToImmutableDictionary(r => r[0], r => r[1]);
         var opening = engine.Open(new VisitOpened(Of("site") ?? "", null, Of("units") ?? "us", record) { At = Start, By = "technician" });
-        yield return ("", opening.Reply);
+        yield return ("", opening.After, opening.Reply);
         var (state, at, said) = (opening.After, Start, 0);
         foreach (var line in lines)
         {
@@ -38,7 +41,7 @@ public static class WrittenCalls
                 at += TimeSpan.FromSeconds(30);
                 var turn = engine.Take(state, new($"m{++said}", "voice", "voice", person, at, text));
                 state = turn.After;
-                yield return (text, turn.Reply);
+                yield return (text, turn.After, turn.Reply);
             }
         }
     }

@@ -55,6 +55,9 @@ public sealed class LexiconPhrases
     /// <summary>"degrees" alone: the site's own scale.</summary>
     public IEnumerable<string> Degrees => files.TryGetValue("units.yaml", out var root) ? List(root, "degrees") : [];
 
+    /// <summary>The places where leaks are mostly found, as they are named: "flare nut", "distributor nut".</summary>
+    public IEnumerable<string> LeakPlaces => files.TryGetValue("leaks.yaml", out var root) ? List(root, "places") : [];
+
     /// <summary>Every way to say one of a fact's choices where that fact was asked; the choice itself among them.</summary>
     public IEnumerable<string> Choice(Fact fact, string choice)
     {
