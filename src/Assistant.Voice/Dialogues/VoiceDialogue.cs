@@ -278,7 +278,7 @@ public sealed class VoiceDialogue
         }
 
         return offers.For(missed) is { } offer
-            ? VoiceStep.Speak(missed with { Offered = offer.Offered }, $"{why} {offer.Say}".Trim(), keep: true)
+            ? VoiceStep.Speak(missed with { Offered = offer.Offered, Rest = offer.Waiting }, $"{why} {offer.Say}".Trim(), keep: true)
             : VoiceStep.AskAgain(missed, why ?? say.Phrase("voice.again"));
     }
 

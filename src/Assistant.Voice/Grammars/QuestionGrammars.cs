@@ -111,7 +111,7 @@ public sealed class QuestionGrammars
         ArgumentNullException.ThrowIfNull(fact);
         var name = $"by_number_{fact.Name}_{units}".ToLowerInvariant();
         return compiled.GetOrAdd(name, _ => SpeechGrammar.Of(name, Numbered(fact).Select(n => ($"choice:{n.Choice}", (IEnumerable<string>)[n.Words])))
-            .With(Meanings(Choices(name, fact, units))).With([.. Controls, .. Commands("pause", "resume", "repeat", "skip", "emergency")]));
+            .With(Meanings(Choices(name, fact, units))).With([.. Controls, .. Commands("more", "pause", "resume", "repeat", "skip", "emergency")]));
     }
 
     /// <summary>The number of each of a fact's choices: "number one", "number two". None where they are too many to be listened to.</summary>
@@ -134,7 +134,7 @@ public sealed class QuestionGrammars
         ArgumentNullException.ThrowIfNull(reply);
         var name = Named($"by_number_{reply.Walk?.Walk}_{reply.Walk?.Stop}", "");
         return compiled.GetOrAdd(name, _ => SpeechGrammar.Of(name, Numbered(reply).Select(n => (OfferedChoices.Option + n.Choice, (IEnumerable<string>)[n.Words])))
-            .With(offered.Of(reply, null)).With([.. Controls, .. Commands("pause", "resume", "repeat", "skip", "emergency")]));
+            .With(offered.Of(reply, null)).With([.. Controls, .. Commands("more", "pause", "resume", "repeat", "skip", "emergency")]));
     }
 
     /// <summary>What is read back and sent of a command that acts only after a yes; null for every other meaning.</summary>
