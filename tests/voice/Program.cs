@@ -11,6 +11,7 @@ Dictionary<string, Action<VoiceParts>> measures = new(StringComparer.Ordinal)
     ["live"] = LiveScore.Write,
     ["foreign"] = ForeignScore.Write,
     ["stored"] = StoredScore.Write,
+    ["chosen"] = ChosenScore.Write,
     ["wake"] = WakeScore.Write,
     ["echo"] = EchoScore.Write,
     ["speed"] = SpeedScore.Write,

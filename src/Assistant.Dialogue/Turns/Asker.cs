@@ -60,7 +60,7 @@ internal sealed class Asker(PhraseBook book)
 
     // Where the stop waits for a word, what somebody asked for is said after it.
     private Asked Beside(VisitState state, WalkStop stop, Asked asked) => asked.Ask is { } ask && RequestTaker.Beside(state, stop) is { } request
-        ? asked with { Ask = ask.Then(RequestTaker.Question(book, state, request).Ask!) }
+        ? asked with { Ask = ask.Then(RequestTaker.Question(book, state, request, "request.beside").Ask!) }
         : asked;
 
     private Asked ForStop(VisitState state, WalkStop stop, Assessment assessment, Finding? leader, Fact? fact, string? through) => stop.Kind switch

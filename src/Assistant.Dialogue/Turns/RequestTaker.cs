@@ -66,11 +66,13 @@ internal static class RequestTaker
         : Question(book, state, request);
 
     /// <summary>The question for it, by whom it is asked.</summary>
-    public static Asked Question(PhraseBook book, VisitState state, ReadingRequest request)
+    /// <param name="key">The phrase that puts the two together; a voice takes what is asked beside a step only after it.</param>
+    public static Asked Question(PhraseBook book, VisitState state, ReadingRequest request, string key = "request.ask")
     {
         var ask = book.Say("ask." + request.Fact.Name, state.Units);
-        Phrase Of(string question) => book.Say("request.ask", state.Units, ("person", request.By), ("question", question));
-        return new(new(Of(ask.Full).Full, Of(ask.Brief).Brief) { Spoken = ask.Spoken is { } spoken ? Of(spoken).Aloud : null }, request.Fact.Choices, request.Fact);
+        Phrase Of(string question) => book.Say(key, state.Units, ("person", request.By), ("question", question));
+        var aloud = Of(ask.Aloud);
+        return new(new(Of(ask.Full).Full, Of(ask.Brief).Brief) { Spoken = ask.Spoken is null && aloud.Spoken is null ? null : aloud.Aloud }, request.Fact.Choices, request.Fact);
     }
 
     /// <summary>"skip" at what was asked for: it can not be had; false where nothing was.</summary>

@@ -68,6 +68,15 @@ public sealed class EveryChoiceTests(HearingParts hearing, ITestOutputHelper out
     }
 
     [Fact]
+    public void What_another_asks_for_beside_a_step_is_said_to_come_after_it()
+    {
+        var beside = Questions.Where(q => q.Reply is { AskedFact: null, Choices: ["ok"] } && q.Reply.Ask!.Full.Contains(" asks: ", StringComparison.Ordinal)).ToList();
+
+        Assert.NotEmpty(beside);
+        Assert.All(beside, q => Assert.Contains("After that, ", q.Reply.Ask!.Aloud, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Nothing_that_is_sent_without_a_read_back_chooses_names_a_leak_or_is_a_value()
     {
         var sent = 0;

@@ -30,7 +30,7 @@ internal static class EveryQuestion
         ["a: 24 lb out"], ["a: cylinder R3, 24 lb out"], ["a: recovered 4 lb into cylinder Q7", "a: 20 lb tare", "a: 24 lb"],
         ["a: ok", "a: suction pressure minus 5"], ["a: 185"], ["a: ok", "a: plus or minus 5"], ["a: ok", "a: maybe"],
         ["a: ok", "a: 400 degF"], ["a: ok", "a: 5"], ["a: condenser coil dirty, ambient 95, discharge 20 psig", "a: ok"],
-        ["a: leak search", "a: skip", "a: done"], ["a: charge", "a: skip"],
+        ["a: get me the ambient temperature", "a: leak search"], ["a: ask for the box temperature", "b: repeat"], ["a: leak search", "a: skip", "a: done"], ["a: charge", "a: skip"],
     ];
 
     /// <summary>Each question once, by where it stands, what it asks and what it offers.</summary>
