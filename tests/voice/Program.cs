@@ -6,7 +6,8 @@ Dictionary<string, Action<VoiceParts>> measures = new(StringComparer.Ordinal)
 {
     ["calibration"] = CalibrationScore.Write,
     ["recognition"] = RecognitionScore.Write,
-    ["fresh"] = FreshScore.Write,
+    ["fresh"] = FreshScore.Recognition,
+    ["fresh-stored"] = FreshScore.Stored,
     ["live-calibration"] = LiveScore.Calibrate,
     ["live"] = LiveScore.Write,
     ["foreign"] = ForeignScore.Write,
