@@ -8,6 +8,9 @@ namespace Assistant.EndToEnd.Tests.Kill;
 /// <summary>Kills the program at random moments of a conversation (SIGKILL) and checks what is there after the restart.</summary>
 internal sealed class KillRun(AppServer server, Random random)
 {
+    /// <summary>Of a visit's turns so many are shown.</summary>
+    private const int Shown = 60;
+
     public int Acknowledged { get; private set; }
 
     /// <summary>Messages that were stored though their answer was never seen.</summary>
@@ -52,12 +55,19 @@ internal sealed class KillRun(AppServer server, Random random)
     {
         var view = await server.Client.GetFromJsonAsync<JsonNode>($"/api/visits/{visit}");
         var turns = view!["turns"]!.AsArray().ToDictionary(t => (string)t!["id"]!, t => t!["reply"]!.ToJsonString());
-        foreach (var (id, reply) in answered.TakeLast(60))
+        var stored = turns.TryGetValue(unanswered, out var unseen);
+        foreach (var (id, reply) in answered.TakeLast(stored ? Shown - 1 : Shown))
         {
             Assert.Equal(reply, turns.GetValueOrDefault(id));
         }
 
-        var stored = turns.TryGetValue(unanswered, out var unseen);
+        // What is no longer shown is still there: said again, it is answered as it was.
+        foreach (var (id, reply) in answered.SkipLast(Shown - 1).Take(1))
+        {
+            using var earlier = await server.Client.PostAsJsonAsync($"/api/visits/{visit}/messages", new { id, by = "kim", text = "ok" });
+            Assert.Equal(reply, (await AskOfAsync(earlier)).Reply);
+        }
+
         StoredUnseen += stored ? 1 : 0;
         var expected = stored ? (string?)JsonNode.Parse(unseen!)!["asked"] : last.Fact;
         Assert.Equal(expected, (string?)view["reply"]!["asked"]);

@@ -60,7 +60,7 @@ internal static class Tokenizer
             return Word(text, at, text.Length, space, words);
         }
 
-        if (char.IsAsciiDigit(c) || (c == '.' && IsDigitAt(text, at + 1) && !IsDigitAt(text, at - 1)))
+        if (char.IsAsciiDigit(c) || (c == '.' && IsDigitAt(text, at + 1) && !IsDigitAt(text, at - 1) && !IsDotAt(text, at - 1)))
         {
             return Digits(text, at, space);
         }
@@ -177,6 +177,9 @@ internal static class Tokenizer
     private static char Lower(char c) => c is 'µ' or 'μ' ? 'u' : char.ToLowerInvariant(c);
 
     private static bool IsLetterAt(string text, int at) => at >= 0 && at < text.Length && IsLetter(text[at]);
+
+    // Two dots are a pause and no decimal point.
+    private static bool IsDotAt(string text, int at) => at >= 0 && text[at] == '.';
 
     private static bool IsDigitAt(string text, int at) => at >= 0 && at < text.Length && char.IsAsciiDigit(text[at]);
 }
