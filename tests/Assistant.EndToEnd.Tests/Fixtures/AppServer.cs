@@ -1,6 +1,6 @@
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Net.Http.Json;
-using System.Text;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 
@@ -11,7 +11,8 @@ public sealed partial class AppServer : IAsyncLifetime, IDisposable
 {
     private readonly string[] options;
 
-    private readonly StringBuilder errors = new();
+    // The program writes while a test reads.
+    private readonly ConcurrentQueue<string> errors = new();
     private Process? process;
 
     public AppServer()
@@ -29,7 +30,7 @@ public sealed partial class AppServer : IAsyncLifetime, IDisposable
     internal IReadOnlyDictionary<string, string>? Environment { get; init; }
 
     /// <summary>What it said on its error stream.</summary>
-    internal string Errors => errors.ToString();
+    internal string Errors => string.Concat(errors);
 
     public Uri Address { get; private set; } = new("http://127.0.0.1/");
 
@@ -38,7 +39,7 @@ public sealed partial class AppServer : IAsyncLifetime, IDisposable
     public async Task InitializeAsync()
     {
         process = AppProcess.Start(["serve", "--port", $"{(Address.IsDefaultPort ? 0 : Address.Port)}", "--data", Data, .. options], Environment);
-        process.ErrorDataReceived += (_, line) => errors.AppendLine(line.Data);
+        process.ErrorDataReceived += (_, line) => errors.Enqueue(line.Data + "\n");
         process.BeginErrorReadLine();
         using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(60));
         var line = await process.StandardOutput.ReadLineAsync(patience.Token)

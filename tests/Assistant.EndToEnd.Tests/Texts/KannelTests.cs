@@ -16,7 +16,7 @@ public class KannelTests(ITestOutputHelper output)
     private const string Number = "+15550101";
 
     /// <summary>A fifth of the texts: the next one overtakes them.</summary>
-    private static readonly string[] Overtaken = ["cold room is warm", "prod 46 no ice sol on", "cond fans all cond coil dirty sg clear", "hd 253 suc 68"];
+    private static readonly string[] Overtaken = ["cold room is warm", "prod 46 no ice sol on", "cond fans all cond coil dirty sg clear", "hd 270 suc 65"];
 
     /// <summary>The texts after which the program is killed.</summary>
     private static readonly (int, int) FirstText = (1, 0), LastText = (4, 0);
@@ -67,7 +67,7 @@ public class KannelTests(ITestOutputHelper output)
                 await AfterAsync((burst, i), texts, phone, gateway, server, signal);
             }
 
-            await phone.WaitForAsync(texts, TimeSpan.FromSeconds(60));
+            await phone.WaitForAsync(texts, TimeSpan.FromSeconds(150));
         }
 
         return texts;
@@ -79,7 +79,7 @@ public class KannelTests(ITestOutputHelper output)
     {
         if (at == InTheOutbox || at == InTheGateway)
         {
-            await phone.WaitForAsync(texts, TimeSpan.FromSeconds(60));
+            await phone.WaitForAsync(texts, TimeSpan.FromSeconds(150));
         }
 
         if (at == InTheGateway)
