@@ -13,6 +13,7 @@ Dictionary<string, Action<VoiceParts>> measures = new(StringComparer.Ordinal)
     ["foreign"] = ForeignScore.Write,
     ["stored"] = StoredScore.Write,
     ["chosen"] = ChosenScore.Write,
+    ["offers"] = OfferScore.Write,
     ["wake"] = WakeScore.Write,
     ["echo"] = EchoScore.Write,
     ["speed"] = SpeedScore.Write,

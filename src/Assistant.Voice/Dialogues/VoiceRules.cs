@@ -6,7 +6,7 @@ namespace Assistant.Voice.Dialogues;
 /// <summary>Where the talk by voice draws its lines. Margins are in log units per 10 ms frame, set on other voices than they are tested on.</summary>
 public sealed record VoiceRules
 {
-    /// <summary>How much better than any "no" a "yes" must fit before a value is stored.</summary>
+    /// <summary>How much better than any "no" a "yes" must fit before a value is stored, or before a walk that was offered begins.</summary>
     public double LeastYesMargin { get; init; } = 2;
 
     /// <summary>How much better than all else a command must fit to be taken without a read-back.</summary>
@@ -46,7 +46,7 @@ public sealed record VoiceRules
         ArgumentNullException.ThrowIfNull(meaning);
         return state.Asks && SpeechGrammar.IsUnasked(meaning)
             ? heard.Margin >= LeastCommandMargin && heard.Fit >= LeastCommandFit
-            : heard.Margin >= (meaning == "accept" ? LeastYesMargin : LeastWordMargin);
+            : heard.Margin >= (meaning is "accept" or OfferedChoices.Begin ? LeastYesMargin : LeastWordMargin);
     }
 
     /// <summary>Whether a call for help is one for certain.</summary>

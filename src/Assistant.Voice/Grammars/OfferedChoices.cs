@@ -17,6 +17,9 @@ internal sealed class OfferedChoices(ListeningPlan plan, LexiconPhrases lexicon,
     /// <summary>What a meaning begins with that stands for one of the words offered.</summary>
     public const string Option = "option:";
 
+    /// <summary>Yes to a walk that the assistant itself offers: it begins, and measures, opens and closes nothing.</summary>
+    public const string Begin = "step:yes";
+
     /// <summary>What a meaning begins with that names the place of a leak.</summary>
     public const string Leak = "leak:";
 
@@ -31,7 +34,7 @@ internal sealed class OfferedChoices(ListeningPlan plan, LexiconPhrases lexicon,
     public IEnumerable<(string Meaning, IEnumerable<string> Phrases)> Of(Reply reply, Fact? fact) =>
         StopOf(reply, fact)?.Choice is { } choice
             ? reply.Choices.Select((said, i) => (Option + said, Heard([.. choice.Options[i].Words, .. Answers(said)])))
-            : reply.Choices.Where(c => fact is null || !fact.Choices.Contains(c)).Select((said, i) => Alone(reply, fact, said, i));
+            : reply.Choices.Where(c => fact is null || !fact.Choices.Contains(c)).Select((said, i) => Alone(reply, fact, said, i)).Concat(Declined(reply, fact));
 
     /// <summary>"leak at the flare nut" where the walk waits for it; none elsewhere.</summary>
     public IEnumerable<(string Meaning, IEnumerable<string> Phrases)> Leaks(Reply reply) =>
@@ -59,8 +62,8 @@ internal sealed class OfferedChoices(ListeningPlan plan, LexiconPhrases lexicon,
 
         if (said is "yes" or "no")
         {
-            // A value in question is stood by or dropped; anything else is begun or not.
-            return (fact is null ? Option + said : said == "yes" ? "accept" : "reject", Heard(Answers(said)));
+            // A value in question is stood by or dropped; a walk that is offered is begun.
+            return (IsOffer(reply, fact) ? Begin : fact is null ? Option + said : said == "yes" ? "accept" : "reject", Heard(Answers(said)));
         }
 
         var unit = fact is { IsQuantity: true } ? UnitOfMeasure.All.FirstOrDefault(u => u.Symbol == said && reply.Units.Contains(said)) : null;
@@ -68,6 +71,12 @@ internal sealed class OfferedChoices(ListeningPlan plan, LexiconPhrases lexicon,
         var isOfTwo = reply.Choices.Length == 2 && reply.Choices.Any(c => !sounds.CanBeHeard(ShortWords.Plain(c))) && unit is null;
         return (Option + said, Heard(isOfTwo ? [.. own, .. plan.OfTwo.GetValueOrDefault(place == 0 ? "first" : "second", [])] : own));
     }
+
+    // "Now? Yes, or later."
+    private static bool IsOffer(Reply reply, Fact? fact) => fact is null && reply.Choices.Contains("yes") && reply.Choices.Contains("later");
+
+    // A no is no word on the button, and must not be taken for the yes it sounds like.
+    private IEnumerable<(string Meaning, IEnumerable<string> Phrases)> Declined(Reply reply, Fact? fact) => IsOffer(reply, fact) ? [("reject", Heard(Answers("no")))] : [];
 
     private ImmutableArray<string> Answers(string said) => said switch { "yes" => plan.Confirm["accept"], "no" => plan.Confirm["reject"], _ => [] };
 

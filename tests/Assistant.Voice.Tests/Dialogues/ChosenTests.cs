@@ -19,7 +19,6 @@ public sealed class ChosenTests(HearingParts hearing)
     [InlineData("leak-search", "at-coil", "it beeps", "It sniffs. Correct, or wrong?", "it sniffs", "nothing|it sniffs")]
     [InlineData("leak-search", "more", "more", "Another. Correct, or wrong?", "another", "another|no more")]
     [InlineData("leak-search", "more", "all done", "No more. Correct, or wrong?", "no more", "another|no more")]
-    [InlineData("warm-box", "act", "yes", "Yes. Correct, or wrong?", "yes", "yes|later")]
     [InlineData("leak-search", "spot", "leak at the flare nut", "Leak at the flare nut. Correct, or wrong?", "leak at the flare nut", "ok")]
     [InlineData("leak-search", "spot-unnamed", "distributor nut", "Leak at the distributor nut. Correct, or wrong?", "leak at the distributor nut", "ok")]
     public void What_is_chosen_is_read_back_and_sent_only_after_a_clear_yes(string walk, string stop, string said, string readBack, string sent, string choices)
