@@ -51,7 +51,7 @@ public sealed record SpokenCall(int Utterances, int Extra, TimeSpan Spoken, Time
             var asked = session.State!.Asked.AskedFact ?? "stop " + session.State.Asked.Walk?.Stop;
             var wav = WavFile.ToBytes(FanNoise.Behind(technician.Say(words), decibels, 300 + count));
             turn = await session.HearAsync(WavFile.Parse(wav, "answer"));
-            needed += turn.Sent is null || turn.Sent != meant.GetValueOrDefault(asked) ? 0 : turn.Sent is "ok" or "done" or "later" ? 1 : 2;
+            needed += turn.Sent is null || turn.Sent != meant.GetValueOrDefault(asked) ? 0 : turn.Sent is "ok" or "done" or "later" || session.LastPhase == VoicePhase.Answer ? 1 : 2;
             needed += session.LastPhase == VoicePhase.GoingOn && session.State.Phase == VoicePhase.Answer ? 1 : 0;
             lines.Add($"> {words} | {turn.Heard.Words} {(turn.Heard.Kind == HeardKind.Words ? "" : turn.Heard.Kind)} {turn.Heard.Fit:0.0} {turn.Heard.Margin:0.0}");
         }
