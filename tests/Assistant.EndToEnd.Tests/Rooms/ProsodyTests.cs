@@ -18,11 +18,11 @@ public sealed class ProsodyTests(ITestOutputHelper output)
         await scene.Server.InitializeAsync();
         await kim.UntilInAsync(Coldwalk);
 
-        await SayAsync(kim, "Coldwalk: cold room is warm");
-        await SayAsync(lee, "ok");
-        await SayAsync(kim, "R404A cooler");
-        await SayAsync(lee, "box 50");
-        await SayAsync(kim, "probe 51");
+        await SayAsync(kim, "Coldwalk: cold room is warm", lee);
+        await SayAsync(lee, "ok", kim);
+        await SayAsync(kim, "R404A cooler", lee);
+        await SayAsync(lee, "box 50", kim);
+        await SayAsync(kim, "probe 51", lee);
 
         var (_, state) = await scene.StoredAsync();
         Assert.Equal("Lee", Taken(state, "box_temperature").By);

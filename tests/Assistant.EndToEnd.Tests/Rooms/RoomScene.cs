@@ -51,11 +51,18 @@ internal sealed class RoomScene : IAsyncDisposable
     }
 
     /// <summary>Says it and reads the answer.</summary>
-    public static async Task<ChatPerson.Line> SayAsync(ChatPerson person, string text)
+    /// <param name="beside">Who reads it too before anybody goes on: a server gives a room's lines to one after the other.</param>
+    public static async Task<ChatPerson.Line> SayAsync(ChatPerson person, string text, params ChatPerson[] beside)
     {
         var before = person.Screen.Count;
         person.Say(text);
-        return await person.ReadAsync(l => l.From == Coldwalk, before);
+        var answer = await person.ReadAsync(l => l.From == Coldwalk, before);
+        foreach (var other in beside)
+        {
+            await other.ReadAsync(l => l.From == Coldwalk && l.Id == answer.Id);
+        }
+
+        return answer;
     }
 
     /// <summary>Writes it to the program directly and reads the answer.</summary>

@@ -31,7 +31,9 @@ internal sealed class Kannel : IDisposable
             .Replace("/var/spool/kannel", folder, StringComparison.Ordinal)
             .Replace("/var/log/kannel", folder, StringComparison.Ordinal)
             .Replace("http-queue-delay = 5", "http-queue-delay = 1", StringComparison.Ordinal)
-            .Replace("CHANGE-ADMIN-PASSWORD", SendPassword, StringComparison.Ordinal);
+            .Replace("CHANGE-ADMIN-PASSWORD", SendPassword, StringComparison.Ordinal)
+            // Otherwise a reply may go to whoever is just sending a text, who reads nothing.
+            .Replace("smsc-id = network", "smsc-id = network\ndenied-smsc-id = phones", StringComparison.Ordinal);
         File.WriteAllText(Conf, Filled(conf) + $"\ngroup = smsc\nsmsc = fake\nsmsc-id = phones\nport = {PhonePort}\nconnect-allow-ip = \"127.0.0.1\"\n");
         Directory.CreateDirectory(Path.Combine(folder, "store"));
         Directory.CreateDirectory(Path.Combine(folder, "dlr"));
