@@ -260,3 +260,8 @@ CREATE INDEX "IX_rooms_visit_id" ON "rooms" ("visit_id");
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
 VALUES ('20261125214954_Rooms', '10.0.15');
 
+DROP INDEX "IX_messages_visit_id";
+
+INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
+VALUES ('20261126045025_LeanMessages', '10.0.15');
+

@@ -17,6 +17,7 @@ internal static class PeopleModel
         {
             person.ToTable("people").HasKey(p => p.Id);
             person.HasIndex(p => p.NameKey).IsUnique();
+            person.HasIndex(p => p.FirmId);
             person.HasOne<FirmRow>().WithMany().HasForeignKey(p => p.FirmId).OnDelete(DeleteBehavior.Restrict);
         });
         model.Entity<EnrolmentCodeRow>(code =>
@@ -33,6 +34,7 @@ internal static class PeopleModel
         model.Entity<ChannelIdentityRow>(identity =>
         {
             identity.ToTable("channel_identities").HasKey(i => new { i.Channel, i.Address });
+            identity.HasIndex(i => i.PersonId);
             identity.HasOne<PersonRow>().WithMany().HasForeignKey(i => i.PersonId).OnDelete(DeleteBehavior.Restrict);
         });
         model.Entity<StoppedAddressRow>().ToTable("stopped_addresses").HasKey(s => s.AddressDigest);
@@ -40,6 +42,7 @@ internal static class PeopleModel
         {
             access.ToTable("visit_access").HasKey(a => a.VisitId);
             access.HasIndex(a => a.Code);
+            access.HasIndex(a => a.FirmId);
             access.HasOne<VisitRow>().WithMany().HasForeignKey(a => a.VisitId).OnDelete(DeleteBehavior.Restrict);
             access.HasOne<FirmRow>().WithMany().HasForeignKey(a => a.FirmId).OnDelete(DeleteBehavior.Restrict);
         });

@@ -2,6 +2,7 @@ using Assistant.Records.Log;
 using Assistant.Records.Storage.Rows;
 using Assistant.Records.Storage.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Conventions;
 
 namespace Assistant.Records.Storage;
 
@@ -88,6 +89,9 @@ public class RecordsContext : DbContext
     {
         ArgumentNullException.ThrowIfNull(configurationBuilder);
         configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcText>();
+
+        // An index is a page more to be written with every row: each is asked for by name where something is looked up by it.
+        configurationBuilder.Conventions.Remove<ForeignKeyIndexConvention>();
     }
 
     protected override void OnModelCreating(ModelBuilder modelBuilder)
@@ -118,6 +122,7 @@ public class RecordsContext : DbContext
 
             // Two who put it on a visit of their own at the same time: the second one finds out.
             conversation.Property(c => c.VisitId).IsConcurrencyToken();
+            conversation.HasIndex(c => c.VisitId);
             BelongsToVisit(conversation, c => c.VisitId);
         });
         modelBuilder.Entity<AssetRow>().ToTable("assets").HasKey(a => a.Id);

@@ -22,7 +22,6 @@ namespace Assistant.Records.Storage.Sqlite.Model
                 baseEntityType,
                 propertyCount: 5,
                 foreignKeyCount: 1,
-                unnamedIndexCount: 1,
                 keyCount: 1);
 
             var channel = runtimeEntityType.AddProperty(
@@ -66,9 +65,6 @@ namespace Assistant.Records.Storage.Sqlite.Model
             var key = runtimeEntityType.AddKey(
                 new[] { channel, messageId });
             runtimeEntityType.SetPrimaryKey(key);
-
-            var index = runtimeEntityType.AddIndex(
-                new[] { visitId });
 
             return runtimeEntityType;
         }

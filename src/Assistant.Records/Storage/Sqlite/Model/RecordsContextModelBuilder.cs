@@ -11,7 +11,7 @@ namespace Assistant.Records.Storage.Sqlite.Model
     public partial class RecordsContextModel
     {
         private RecordsContextModel()
-            : base(skipDetectChanges: false, modelId: new Guid("f543d4df-5145-45d5-a1e4-c0975ec4ad00"), entityTypeCount: 19)
+            : base(skipDetectChanges: false, modelId: new Guid("07bfa5d7-c0ad-4c39-9f34-7967b715a5e6"), entityTypeCount: 19)
         {
         }
 

@@ -1,0 +1,27 @@
+using Microsoft.EntityFrameworkCore.Migrations;
+
+#nullable disable
+
+namespace Assistant.Records.Migrations.Postgres
+{
+    /// <inheritdoc />
+    public partial class LeanMessages : Migration
+    {
+        /// <inheritdoc />
+        protected override void Up(MigrationBuilder migrationBuilder)
+        {
+            migrationBuilder.DropIndex(
+                name: "IX_messages_visit_id",
+                table: "messages");
+        }
+
+        /// <inheritdoc />
+        protected override void Down(MigrationBuilder migrationBuilder)
+        {
+            migrationBuilder.CreateIndex(
+                name: "IX_messages_visit_id",
+                table: "messages",
+                column: "visit_id");
+        }
+    }
+}
