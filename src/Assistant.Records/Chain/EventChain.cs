@@ -1,7 +1,6 @@
 using System.Buffers.Binary;
 using System.Security.Cryptography;
 using System.Text;
-using Assistant.Records.Log;
 using Assistant.Records.Storage;
 using Assistant.Records.Storage.Rows;
 
@@ -26,19 +25,18 @@ internal static class EventChain
         Utf8(Domain), row.PrevHash, Utf8(row.VisitId), Number(row.Number), Utf8(row.Kind), Utf8(row.At), Utf8(row.Body), row.PersonalDigest);
 
     /// <summary>The row of an event that follows the given head.</summary>
-    public static EventRow Link(string visitId, int number, byte[] head, DateTimeOffset at, StoredEvent stored)
+    public static EventRow Link(string visitId, int number, byte[] head, DateTimeOffset at, SealedEvent made)
     {
-        var salt = NewSalt();
         var row = new EventRow
         {
             VisitId = visitId,
             Number = number,
-            Kind = stored.Kind,
+            Kind = made.Stored.Kind,
             At = UtcText.Write(at),
-            Body = stored.Body,
-            Personal = stored.Personal,
-            Salt = salt,
-            PersonalDigest = PersonalDigest(salt, stored.Personal),
+            Body = made.Stored.Body,
+            Personal = made.Stored.Personal,
+            Salt = made.Salt,
+            PersonalDigest = made.PersonalDigest,
             PrevHash = head,
         };
         row.Hash = HashOf(row);

@@ -24,9 +24,9 @@ internal sealed class WriteUnit(RecordsContext context, ILogTables tables)
         }
 
         var first = visit.Version + 1;
-        foreach (var (happened, stored) in append.Events.Zip(prepared.Events))
+        foreach (var (happened, made) in append.Events.Zip(prepared.Events))
         {
-            var row = EventChain.Link(visit.Id, visit.Version + 1, visit.HeadHash, happened.At, stored);
+            var row = EventChain.Link(visit.Id, visit.Version + 1, visit.HeadHash, happened.At, made);
             await tables.AddAsync(row);
             visit.Version = row.Number;
             visit.HeadHash = row.Hash;

@@ -15,6 +15,12 @@ public sealed class PostgresRecords : IRecordsDatabase
     /// <summary>A server takes a hundred connections unless told otherwise: two programs fit in. A connection setting of its own goes before it.</summary>
     private const int UsualPool = 40;
 
+    /// <summary>
+    /// The statements a line keeps prepared: to have one parsed and planned anew costs the server more than the row it writes. A pool of lines
+    /// between program and server that does not keep statements needs the connection setting "Max Auto Prepare=0".
+    /// </summary>
+    private const int UsualStatements = 60;
+
     private readonly string connection;
     private readonly string where;
     private readonly string sender = Guid.NewGuid().ToString("N");
@@ -42,6 +48,8 @@ public sealed class PostgresRecords : IRecordsDatabase
             {
                 settings.Timeout = told.ContainsKey("Timeout") ? settings.Timeout : UsualPatience;
                 settings.CommandTimeout = told.ContainsKey("Command Timeout") ? settings.CommandTimeout : 2 * UsualPatience;
+                settings.MaxAutoPrepare = told.ContainsKey("Max Auto Prepare") ? settings.MaxAutoPrepare : UsualStatements;
+                settings.AutoPrepareMinUsages = told.ContainsKey("Auto Prepare Min Usages") ? settings.AutoPrepareMinUsages : 2;
                 settings.MaxPoolSize = told.ContainsKey("Maximum Pool Size") ? settings.MaxPoolSize : UsualPool;
                 return new(settings, interceptors);
             }
