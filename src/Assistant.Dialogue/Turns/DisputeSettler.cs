@@ -35,7 +35,7 @@ internal sealed class DisputeSettler(ShortWords words, Understand understand, Wa
         if ((Named(draft, book, dispute, plain) ?? Valued(draft.State, fact, dispute, text)) is { } counts)
         {
             var loses = counts == dispute.One ? dispute.Other : dispute.One;
-            draft.Emit(new EventWithdrawn(loses.Number) { At = draft.At, By = draft.By });
+            draft.Emit(new EventWithdrawn(loses.Number) { At = draft.At, By = draft.By, InFavourOf = counts.Number });
             draft.Say("differ.settled", ("fact", fact.Name), ("value", FactText.Of(counts.Value!)), ("person", counts.By), ("other", loses.By));
             return guide.Finish(draft, null);
         }

@@ -38,7 +38,7 @@ internal sealed class OwnWords(PhraseBook book, ShortWords words, Understand und
     {
         if (draft.State.Questioned.Values.MinBy(q => q.Number) is not { } questioned)
         {
-            return null;
+            return draft.State.Clarification is { What: "fact" } open && (words.IsNo(plain) || words.IsLater(plain)) ? Drop(draft, open) : null;
         }
 
         if (words.IsYes(plain))
@@ -56,14 +56,19 @@ internal sealed class OwnWords(PhraseBook book, ShortWords words, Understand und
         return null;
     }
 
-    // "done" speaks of the repair and not of the walk that is offered next.
-    private const string Done = "done";
+    // What was asked back is of no matter after all.
+    private Turn Drop(TurnDraft draft, OpenClarification open)
+    {
+        draft.Emit(new EventWithdrawn(open.Number) { At = draft.At, By = draft.By });
+        draft.Say("clarify.dropped");
+        return guide.Finish(draft, null);
+    }
 
     // A yes, or an "ok", to the walk that is offered begins it, a no or "later" leaves it; null where the message is something else.
     private Turn? Offer(TurnDraft draft, string plain)
     {
         var offered = draft.State.Offered ?? guide.Stand.Through(draft.State);
-        if (offered is not null && (words.IsYes(plain) || (draft.State.Offered is not null && words.IsConfirm(plain) && plain != Done)))
+        if (offered is not null && (words.IsYes(plain) || (words.IsConfirm(plain) && !words.IsMended(plain))))
         {
             guide.Switch.Go(draft, offered);
             return guide.Finish(draft, null);
@@ -76,6 +81,14 @@ internal sealed class OwnWords(PhraseBook book, ShortWords words, Understand und
             return guide.Finish(draft, null);
         }
 
+        if (offered is not null && words.IsNo(plain))
+        {
+            // Not step by step: the repair itself still stands open.
+            draft.Emit(new OfferDeclined(offered) { At = draft.At, By = draft.By });
+            draft.Say("walk.not-wanted");
+            return guide.Finish(draft, null);
+        }
+
         return null;
     }
 
@@ -83,9 +96,31 @@ internal sealed class OwnWords(PhraseBook book, ShortWords words, Understand und
     public Turn? Choose(TurnDraft draft, string plain, bool isWhole) =>
         guide.Steps.Choose(draft, plain, p => words.IsYes(p) ? "yes" : words.IsNo(p) ? "no" : p, isWhole) ? guide.Finish(draft, null) : null;
 
-    // "ok" at a step and "later" at a repair are the dialogue's own business; null where the message is something else.
-    private Turn? Step(TurnDraft draft, string plain) =>
-        guide.Stand.IsAtStep(draft.State) && (words.IsConfirm(plain) || words.IsLater(plain))
-            ? commands.Obey(draft, words.IsLater(plain) ? "skip" : "done", plain)
-            : null;
+    // "ok" at a step, "done" and "later" at a repair are the dialogue's own business; null where the message is something else.
+    private Turn? Step(TurnDraft draft, string plain)
+    {
+        if (!guide.Stand.IsAtStep(draft.State))
+        {
+            return null;
+        }
+
+        if (guide.Stand.IsAtRepair(draft.State) && !words.IsLater(plain))
+        {
+            if (words.IsMended(plain))
+            {
+                return commands.Obey(draft, "done", plain);
+            }
+
+            if (!words.IsConfirm(plain) && !words.IsNo(plain))
+            {
+                return null;
+            }
+
+            // An "ok" to what is to be done does not say that it was.
+            draft.Say("act.waiting");
+            return guide.Finish(draft, null);
+        }
+
+        return words.IsConfirm(plain) || words.IsLater(plain) ? commands.Obey(draft, words.IsLater(plain) ? "skip" : "done", plain) : null;
+    }
 }

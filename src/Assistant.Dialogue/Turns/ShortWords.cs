@@ -7,11 +7,12 @@ namespace Assistant.Dialogue.Turns;
 /// <summary>The few words the dialogue itself listens for: a yes or no to its own question, "ok" at a step, "later", an emergency.</summary>
 public sealed class ShortWords
 {
-    private static readonly string[] Lists = ["yes", "no", "confirm", "later", "resume", "well", "mine", "first", "second", "emergency"];
+    private static readonly string[] Lists = ["yes", "no", "confirm", "mended", "later", "resume", "well", "mine", "first", "second", "emergency"];
 
     private readonly FrozenSet<string> yes;
     private readonly FrozenSet<string> no;
     private readonly FrozenSet<string> confirm;
+    private readonly FrozenSet<string> mended;
     private readonly FrozenSet<string> later;
     private readonly FrozenSet<string> resume;
     private readonly FrozenSet<string> well;
@@ -23,7 +24,7 @@ public sealed class ShortWords
     private ShortWords(Dictionary<string, string[]> lists)
     {
         (yes, no, confirm) = (Whole(lists["yes"]), Whole(lists["no"]), Whole(lists["confirm"]));
-        (later, resume, well) = (Whole(lists["later"]), Whole(lists["resume"]), Whole(lists["well"]));
+        (mended, later, resume, well) = (Whole(lists["mended"]), Whole(lists["later"]), Whole(lists["resume"]), Whole(lists["well"]));
         (mine, first, second) = (Whole(lists["mine"]), Whole(lists["first"]), Whole(lists["second"]));
         emergency = [.. lists["emergency"].Select(e => $" {e} ")];
     }
@@ -74,7 +75,11 @@ public sealed class ShortWords
 
     public bool IsNo(string plain) => no.Contains(plain);
 
-    public bool IsConfirm(string plain) => confirm.Contains(plain);
+    /// <summary>True for "ok" and its like, and for two of them in a row ("yes, all safe").</summary>
+    public bool IsConfirm(string plain) => confirm.Contains(plain) || InTwo(plain, confirm, confirm);
+
+    /// <summary>True for a word that says a repair is done: an "ok" to what is to be done is none.</summary>
+    public bool IsMended(string plain) => mended.Contains(plain) || InTwo(plain, confirm, mended) || InTwo(plain, mended, mended);
 
     public bool IsLater(string plain) => later.Contains(plain);
 
@@ -95,6 +100,19 @@ public sealed class ShortWords
     {
         var padded = $" {plain} ";
         return Array.Exists(emergency, e => padded.Contains(e, StringComparison.Ordinal));
+    }
+
+    private static bool InTwo(string plain, FrozenSet<string> start, FrozenSet<string> end)
+    {
+        for (var space = plain.IndexOf(' ', StringComparison.Ordinal); space > 0; space = plain.IndexOf(' ', space + 1))
+        {
+            if (start.Contains(plain[..space]) && end.Contains(plain[(space + 1)..]))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static FrozenSet<string> Whole(string[] words) => words.ToFrozenSet(StringComparer.Ordinal);

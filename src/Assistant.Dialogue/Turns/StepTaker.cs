@@ -37,6 +37,13 @@ internal sealed class StepTaker(WalkStand stand, WalkSwitch walks, VerdictTeller
         {
             draft.Emit(new EventWithdrawn(questioned.Number) { At = draft.At, By = draft.By });
         }
+        else if (state.Clarification is { What: "fact" } asked)
+        {
+            // What was asked back is left out, and not the walk's own question behind it.
+            draft.Emit(new EventWithdrawn(asked.Number) { At = draft.At, By = draft.By });
+            draft.Say("clarify.dropped");
+            return;
+        }
 
         if (state.Offered is not null)
         {

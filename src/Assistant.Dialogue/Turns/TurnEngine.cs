@@ -136,6 +136,11 @@ public sealed class TurnEngine : ITurnEngine
             return guide.Finish(draft, null);
         }
 
+        if (AnswersNothing(understood, state, message.Text, plain))
+        {
+            understood = Understood.Unknown;
+        }
+
         return understood.Intent switch
         {
             Intent.Command => commands.Obey(draft, understood.Command!, message.Text, understood),
@@ -144,6 +149,11 @@ public sealed class TurnEngine : ITurnEngine
             _ => Guess(draft, plain, context.Expected, isFirst: state.LastMessage == 0),
         };
     }
+
+    // Where no fact was asked, a bare yes or "safe" is no number half heard.
+    private bool AnswersNothing(Understood understood, VisitState state, string text, string plain) =>
+        understood is { Intent: Intent.Answer, Readings: [], Observations: [], Clarify: Clarify.Value or Clarify.Fact } && Expected(state) is null
+        && !text.Any(char.IsDigit) && (understood.Clarify == Clarify.Value || words.IsYes(plain) || words.IsNo(plain) || words.IsConfirm(plain));
 
     // What is said of a cylinder goes to its account; "skip" at what is asked of one leaves that out and not the walk's stop.
     private bool Cylinder(TurnDraft draft, Understood understood, InboundMessage message, Fact? expected)
@@ -220,6 +230,12 @@ public sealed class TurnEngine : ITurnEngine
         {
             Greet(draft);
             return guide.Finish(draft, null);
+        }
+
+        // What was asked back is not asked again and again: the walk's own question stands.
+        if (draft.State.Clarification is { What: "fact" or "value" } open)
+        {
+            draft.Emit(new EventWithdrawn(open.Number) { At = draft.At, By = draft.By });
         }
 
         draft.Say("unknown.text");

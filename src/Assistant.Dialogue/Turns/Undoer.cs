@@ -28,9 +28,23 @@ internal sealed class Undoer(PhraseBook book, WalkLibrary library)
         foreach (var undone in before.Undoable.TakeWhile(u => u.Message == last))
         {
             draft.Emit(new EventWithdrawn(undone.Number) { At = draft.At, By = draft.By });
+            if (before.Settled.Find(s => s.Number == undone.Number) is { } settled)
+            {
+                Unsettle(draft, settled);
+            }
         }
 
         Report(draft, before);
+    }
+
+    // The reading that was taken out stands again, at its time and as its reader's, and which of the two counts is open again.
+    private static void Unsettle(TurnDraft draft, SettledDispute settled)
+    {
+        draft.Emit(FactTaker.Event(settled.Lost.Value!, settled.Lost.Place ?? "anywhere", settled.Lost.Stop, settled.Lost.At, settled.Lost.By));
+        var (lost, counts) = (draft.State.Version, settled.Counts);
+        var isLostEarlier = draft.State.History[settled.Fact].FindIndex(t => t.Number == lost) < draft.State.History[settled.Fact].FindIndex(t => t.Number == counts);
+        draft.Emit(new ReadingsDiffer(settled.Fact.Name, isLostEarlier ? lost : counts, isLostEarlier ? counts : lost) { At = draft.At, By = draft.By });
+        draft.Say("differ.reopened", ("fact", settled.Fact.Name));
     }
 
     private void Report(TurnDraft draft, VisitState before)
@@ -78,7 +92,7 @@ internal sealed class Undoer(PhraseBook book, WalkLibrary library)
             }
         }
 
-        foreach (var value in before.Facts.Values.Where(v => !fromCylinder || !CylinderTaker.Told.Contains(v.Fact)).OrderBy(v => v.Fact.Name, StringComparer.Ordinal))
+        foreach (var value in before.Facts.Values.Where(v => !after.Disputes.ContainsKey(v.Fact) && (!fromCylinder || !CylinderTaker.Told.Contains(v.Fact))).OrderBy(v => v.Fact.Name, StringComparer.Ordinal))
         {
             var now = after.Facts.Find(value.Fact);
             if (now is null)

@@ -20,6 +20,10 @@ internal sealed class WalkStand(WalkLibrary library, Assess assess)
     /// <summary>True where the stop waits for a word and not for a fact.</summary>
     public bool IsAtStep(VisitState state) => Stop(state).Kind is StopKind.Confirms or StopKind.Acts;
 
+    /// <summary>True where the stop waits until a fault is put right.</summary>
+    public bool IsAtRepair(VisitState state) =>
+        Stop(state).Kind == StopKind.Acts && Leader(state) is { } leader && !Walk(state).Action(leader.Code).Outdates.IsEmpty;
+
     /// <summary>The fact that is asked once the step the visit stands at is confirmed, or null: "31" at "tell me when you are there" answers ahead.</summary>
     public Fact? NextFact(VisitState state)
     {

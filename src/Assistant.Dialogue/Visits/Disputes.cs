@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Assistant.Trade.Facts;
 using Assistant.Trade.Rules.Evidence;
 
 namespace Assistant.Dialogue.Visits;
@@ -13,6 +14,9 @@ public sealed record ReadingsDiffer(string Fact, int One, int Other) : VisitEven
 
 /// <summary>A difference that waits to be settled.</summary>
 public sealed record Dispute(TakenFact One, TakenFact Other);
+
+/// <summary>A difference that was settled: the event that did so, the reading it took out and the one that counts.</summary>
+public sealed record SettledDispute(int Number, Fact Fact, TakenFact Lost, int Counts);
 
 /// <summary>Looks for what two people read within moments.</summary>
 internal static class Disputes

@@ -123,7 +123,11 @@ public sealed record ClarificationAsked(string What, string? Fact, double? Heard
 }
 
 /// <summary>An earlier event no longer counts ("undo", or a correction).</summary>
-public sealed record EventWithdrawn(int Withdrawn) : VisitEvent;
+public sealed record EventWithdrawn(int Withdrawn) : VisitEvent
+{
+    /// <summary>Of two people's readings that differed, the event of the one that counts from here on; null for any other withdrawal.</summary>
+    public int? InFavourOf { get; init; }
+}
 
 /// <summary>A verdict was said. Codes and standings in the contract's spelling.</summary>
 public sealed record VerdictGiven(string Fault, string Standing, string Text, ImmutableArray<string> Because) : VisitEvent;

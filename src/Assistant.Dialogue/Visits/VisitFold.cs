@@ -31,6 +31,7 @@ internal static class VisitFold
             {
                 Clarification = new(number, e.What, e.Fact is null ? null : FactCatalogue.Find(e.Fact), e.Heard, e.Text),
             },
+            EventWithdrawn { InFavourOf: { } counts } e => Settle(next, e.Withdrawn, counts, number),
             EventWithdrawn e => Withdraw(next, e.Withdrawn),
             FaultMended e => Mend(next, e, number),
             VerdictGiven e => next with { Verdicts = next.Verdicts.Add(new(number, e.Fault, e.Standing, e.Text, e.At)) },
@@ -54,7 +55,7 @@ internal static class VisitFold
             RequestDropped e => next with { Requests = next.Requests.Drop(e.Request, e.By) },
             RequestTold e => next with { Requests = next.Requests.Tell(e.Request) },
             HandedOver e => HandOver(next, e),
-            VisitClosed e => Undoable(next with { Outcome = e.Outcome, ClosedBy = number }, number),
+            VisitClosed e => Undoable(next with { Outcome = e.Outcome, ClosedBy = number, Clarification = null }, number),
             _ => WalkFold.Apply(next, happened, number),
         };
     }
@@ -113,7 +114,16 @@ internal static class VisitFold
         var pullingDown = new Observation(FactCatalogue.PullingDown, "yes");
         facts = facts.With(pullingDown);
         history = history.SetItem(FactCatalogue.PullingDown, history.GetValueOrDefault(FactCatalogue.PullingDown, []).Add(new(number, pullingDown, e.At, e.By, null, null)));
-        return Undoable(state with { Facts = facts, History = history, Disputes = state.Disputes.RemoveRange(e.Outdates.Select(FactCatalogue.Find).OfType<Fact>()), Mended = state.Mended.Add((number, e.Fault)) }, number);
+        return Undoable(state with { Facts = facts, History = history, Disputes = state.Disputes.RemoveRange(e.Outdates.Select(FactCatalogue.Find).OfType<Fact>()), Mended = state.Mended.Add((number, e.Fault)), Clarification = null }, number);
+    }
+
+    // Of two readings one counts: the other is kept aside, so that "undo" can bring the difference back.
+    private static VisitState Settle(VisitState state, int withdrawn, int counts, int number)
+    {
+        var after = Withdraw(state, withdrawn);
+        var settled = state.Disputes.Where(d => d.Value.One.Number == withdrawn || d.Value.Other.Number == withdrawn)
+            .Select(d => new SettledDispute(number, d.Key, d.Value.One.Number == withdrawn ? d.Value.One : d.Value.Other, counts));
+        return Undoable(after with { Settled = after.Settled.AddRange(settled) }, number);
     }
 
     private static VisitState Withdraw(VisitState state, int withdrawn)
@@ -138,12 +148,14 @@ internal static class VisitFold
             Facts = facts,
             History = history,
             Disputes = disputes,
+            Settled = state.Settled.RemoveAll(s => s.Number == withdrawn),
             Requests = state.Requests.Without(withdrawn),
             Questioned = state.Questioned.RemoveRange(state.Questioned.Where(q => q.Value.Number == withdrawn).Select(q => q.Key)),
             Clarification = state.Reminders.Exists(r => r.Number == withdrawn) ? state.Clarification : null,
             Runs = state.Runs.Without(withdrawn, leadsBack: isReading),
             Choices = state.Choices.RemoveAll(c => c.Number == withdrawn),
             Offers = state.Offers.RemoveAll(o => o.Number == withdrawn),
+            Declined = state.Declined.RemoveAll(d => d.Number == withdrawn),
             Mended = state.Mended.RemoveAll(m => m.Number == withdrawn),
             Verdicts = state.Verdicts.RemoveAll(v => v.Number == withdrawn),
             Reminders = state.Reminders.RemoveAll(r => r.Number == withdrawn),

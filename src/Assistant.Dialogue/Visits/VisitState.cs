@@ -29,6 +29,9 @@ public sealed record VisitState
     /// <summary>What two people found different within moments; neither counts until it is settled.</summary>
     public ImmutableDictionary<Fact, Dispute> Disputes { get; init; } = ImmutableDictionary<Fact, Dispute>.Empty;
 
+    /// <summary>The differences that were settled, oldest first.</summary>
+    public ImmutableList<SettledDispute> Settled { get; init; } = [];
+
     /// <summary>Values kept out of the verdict until confirmed.</summary>
     public ImmutableDictionary<Fact, QuestionedValue> Questioned { get; init; } = ImmutableDictionary<Fact, QuestionedValue>.Empty;
 
@@ -54,6 +57,9 @@ public sealed record VisitState
 
     /// <summary>What was offered next, and with null what settled it, each with its event.</summary>
     internal ImmutableList<(int Number, string? Walk)> Offers { get; init; } = [];
+
+    /// <summary>The walks that were not wanted, with the event that said so.</summary>
+    public ImmutableList<(int Number, string Walk)> Declined { get; init; } = [];
 
     /// <summary>Where the technician is as far as the walk knows: room, unit, ...</summary>
     public string? Place { get; init; }

@@ -12,10 +12,10 @@ internal static class WalkFold
         WalkResumed e => Undoable(state with { Runs = state.Runs.Enter(e.Walk, number), Offers = Settled(state, number), Clarification = null }, number),
         WalkFinished e => Undoable(Change(state, e.Walk, number, run => run with { FinishedBy = number }), number),
         WalkOffered e => Undoable(state with { Offers = state.Offers.Add((number, e.Walk)) }, number),
-        OfferDeclined => Undoable(state with { Offers = Settled(state, number) }, number),
+        OfferDeclined e => Undoable(state with { Offers = Settled(state, number), Declined = state.Declined.Add((number, e.Walk)), Clarification = null }, number),
         StopReached e => Mark(state, e.Walk, e.Stop, StopMarkKind.Reached, null, number, run => run with { Stop = e.Stop, About = e.About }) with { Place = e.Place },
         StopSkipped e => Undoable(Mark(state, e.Walk, e.Stop, StopMarkKind.Skipped, null, number) with { Clarification = null }, number),
-        StopConfirmed e => Undoable(Mark(state, e.Walk, e.Stop, StopMarkKind.Confirmed, null, number), number),
+        StopConfirmed e => Undoable(Mark(state, e.Walk, e.Stop, StopMarkKind.Confirmed, null, number) with { Clarification = null }, number),
         StopChosen e => Undoable(Mark(state, e.Walk, e.Stop, StopMarkKind.Chosen, e.Option, number) with
         {
             Clarification = null,

@@ -50,6 +50,25 @@ public sealed class TwoReadersTests
         Assert.Equal(2, log.OfType<FactTaken>().Count());
     }
 
+    [Theory]
+    [InlineData("sam")]
+    [InlineData("lee")]
+    public void Undo_right_after_it_was_settled_brings_the_difference_back_and_not_the_reading_that_counted_down(string counts)
+    {
+        Say("Sam", "suction_pressure=22 psig");
+        Say("Lee", "suction_pressure=35 psig");
+        Say("Lee", counts);
+
+        var reply = Say("Lee", "undo");
+
+        Assert.Equal("suction pressure: Sam says 22 psig, Lee says 35 psig. Which one counts?", reply.Ask!.Full, ignoreCase: true);
+        Assert.DoesNotContain("Taken back", reply.Say.Full, StringComparison.Ordinal);
+        Assert.Equal(["Sam", "Lee"], state.History[FactCatalogue.SuctionPressure].Select(t => t.By));
+
+        Say("Lee", "mine");
+        Assert.Equal(35, ((Reading)state.Facts.Find(FactCatalogue.SuctionPressure)!).Value);
+    }
+
     [Fact]
     public void A_yes_a_skip_or_another_reading_settles_nothing_and_a_further_reading_of_it_does_by_asking_anew_or_by_counting()
     {
