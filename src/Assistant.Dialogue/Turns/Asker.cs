@@ -99,6 +99,7 @@ internal sealed class Asker(PhraseBook book)
         {
             ("unit", { } known) => book.Say("clarify.unit-fact", state.Units, ("fact", known.Name), ("heard", heard)),
             ("value", { IsQuantity: false } choice) => book.Say("clarify.choice", state.Units, ("question", book.Say("ask." + choice.Name, state.Units).Full)),
+            ("fact", _) when open.Heard is null => book.Say("clarify.fact-words", state.Units, ("heard", heard)),
             ("value", _) => book.Say("clarify.value", state.Units),
             _ => book.Say("clarify." + open.What, state.Units, ("heard", heard)),
         };

@@ -18,6 +18,7 @@ public sealed class TurnEngine : ITurnEngine
     private readonly Understand understand;
     private readonly AnswerQuestion answer;
     private readonly Clarifier clarifier;
+    private readonly Corrector corrector;
     private readonly FactTaker taker;
     private readonly Commands commands;
     private readonly WalkGuide guide;
@@ -31,6 +32,7 @@ public sealed class TurnEngine : ITurnEngine
     {
         (this.book, this.words, this.understand, this.answer) = (book, words, understand, answer);
         clarifier = new(understand);
+        corrector = new(understand);
         taker = new(book, assess);
         guide = new(book, walks, taker, assess);
         commands = new(book, words, walks, guide);
@@ -118,13 +120,14 @@ public sealed class TurnEngine : ITurnEngine
             return settled;
         }
 
-        var context = new UnderstandingContext(Expected(state) ?? guide.Stand.NextFact(state), state.Units) { Place = PlaceOf(state) };
+        var context = new UnderstandingContext(Expected(state) ?? guide.Stand.NextFact(state), state.Units) { Place = WhereIs(message.Person, state) };
         var understood = understand(message.Text, context);
         if (state.Clarification is { } open && understood.Intent is not (Intent.Command or Intent.Question) && !Clarifier.IsWhole(understood))
         {
             understood = clarifier.Complete(open, message.Text, context) ?? understood;
         }
 
+        understood = corrector.Redirect(state, message.Person, message.Text, context, understood) ?? understood;
         if (state.LastMessage == 0 && understood is { Intent: Intent.Answer, Readings: [], Observations: [] } && !message.Text.Any(char.IsDigit))
         {
             // "cold room is warm" opens the call; what it leaves open was not asked.
@@ -294,8 +297,14 @@ public sealed class TurnEngine : ITurnEngine
         }
     }
 
-    // The places of a walk carry the names of the facts' places.
-    private static Place? PlaceOf(VisitState state) => Enum.TryParse<Place>(state.Place, ignoreCase: true, out var place) ? place : null;
+    // Where the walk stands, unless the speaker has read something elsewhere since. The places of a walk carry the names of the facts' places.
+    private static Place? WhereIs(string person, VisitState state)
+    {
+        var reached = state.Run is { Stop: { } stop } run ? run.Reached(stop)?.Number ?? 0 : 0;
+        var since = state.History.Values.SelectMany(entries => entries)
+            .Where(t => t.Number > reached && t.By == person && t.Value?.Fact.Place is Place.Room or Place.Unit).MaxBy(t => t.Number);
+        return since?.Value!.Fact.Place ?? (Enum.TryParse<Place>(state.Place, ignoreCase: true, out var place) ? place : null);
+    }
 
     private Fact? Expected(VisitState state) =>
         state.Questioned.Values.MinBy(q => q.Number)?.Value.Fact ?? state.Clarification?.Fact ?? DisputeSettler.Open(state)?.Fact ?? CylinderTaker.Expected(state) ?? RequestTaker.Due(state, guide.Stand.Stop(state))?.Fact ?? Asker.FactAt(state);

@@ -107,6 +107,6 @@ public sealed class Understander
     }
 
     private static Understood Answer(Told told) => told.IsNothing
-        ? Understood.Unknown
-        : Understood.Unknown with { Intent = Intent.Answer, Readings = [.. told.Readings], Observations = [.. told.Observations], Clarify = told.Open, Unheard = [.. told.Unheard] };
+        ? Understood.Unknown with { Correcting = told.Correcting }
+        : Understood.Unknown with { Intent = Intent.Answer, Readings = [.. told.Readings], Observations = [.. told.Observations], Clarify = told.Open, Unheard = [.. told.Unheard], Correcting = told.Correcting };
 }

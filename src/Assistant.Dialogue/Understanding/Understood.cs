@@ -35,5 +35,8 @@ public sealed record Understood(
     /// <summary>What the commands "ask-for" and "never-mind" name, otherwise null.</summary>
     public RequestSaid? Requested { get; init; }
 
+    /// <summary>That it puts right what an earlier message said, or null. Whether it does is the dialogue's to see, which knows what that was.</summary>
+    public Correcting? Correcting { get; init; }
+
     public static Understood Unknown { get; } = new(Intent.Unknown, null, null, [], [], null, QuestionArguments.None);
 }

@@ -11,6 +11,9 @@ internal sealed record Told(IReadOnlyList<Reading> Readings, IReadOnlyList<Obser
     /// <summary>What stands in the message and was not taken, as it was written; empty where all of it was.</summary>
     public IReadOnlyList<string> Unheard { get; init; } = [];
 
+    /// <summary>That it puts right what was said before, or null.</summary>
+    public Correcting? Correcting { get; init; }
+
     public bool IsNothing => Readings.Count == 0 && Observations.Count == 0 && Open is null;
 }
 
@@ -27,6 +30,7 @@ internal sealed class AnswerReader(Lexicon lexicon)
         var items = itemReader.Read(message, start, end, context.Expected);
         openNumbers.Mark(message, items);
         strays.Remove(message, items, context.Expected);
+        var correcting = Corrections.In(items);
         var denied = Superseding.Apply(items, context.Expected);
         var (nameOf, ambiguous) = Naming.Assign(items, context.Expected);
         var readings = new ReadingCollector(items, context);
@@ -39,7 +43,7 @@ internal sealed class AnswerReader(Lexicon lexicon)
         }
 
         var open = readings.Open ?? (observed.AnyOpen ? Clarify.Value : null);
-        var told = new Told(readings.Readings, [.. observed.Clear], open);
+        var told = new Told(readings.Readings, [.. observed.Clear], open) { Correcting = correcting };
         return told.IsNothing
             ? told with { Open = Silence.Open(items, context.Expected, observed) }
             : told with { Unheard = LeftOver.Of(message, items, readings, told.Readings.Count + told.Observations.Count) };

@@ -52,6 +52,7 @@ internal static class CountedReader
         };
     }
 
-    // "no, both are running": the no answers something else.
-    private static bool IsRetort(List<Item> items, int at, int to) => items[at].YesNo is false && (at + 1 >= items.Count || at + 1 == to);
+    // "no, both are running", "no both spinning": the no answers something else.
+    private static bool IsRetort(List<Item> items, int at, int to) => items[at].YesNo is false
+        && (at + 1 >= items.Count || at + 1 == to || items.GetRange(at + 1, to - at - 1).Exists(i => i.Counts.Any(c => c is CountWord.All or CountWord.Some)));
 }

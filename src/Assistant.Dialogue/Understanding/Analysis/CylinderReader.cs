@@ -17,6 +17,9 @@ internal sealed class CylinderReader(Lexicon lexicon)
     private readonly CylinderTagReader tags = new(lexicon);
 
     /// <summary>What is said; null where it is nothing of a cylinder, or where the message reads something else besides.</summary>
+    /// <summary>Words in an answer that only says where it went.</summary>
+    private const int LongestWhere = 5;
+
     public CylinderTold? Read(Message message, UnderstandingContext context)
     {
         var (told, slot) = (new CylinderTold(), Slot.None);
@@ -87,6 +90,12 @@ internal sealed class CylinderReader(Lexicon lexicon)
             {
                 at++;
             }
+        }
+
+        if (saysLost && !told.HasMass && message.Tokens.Count <= LongestWhere)
+        {
+            // "lost", "lost in the hoses": the answer to where it went, and to nothing else.
+            return told with { Purpose = told.Purpose ?? EntryPurpose.HoseLoss };
         }
 
         return (saysLost && !saysHoses) || told == new CylinderTold() ? null : told;

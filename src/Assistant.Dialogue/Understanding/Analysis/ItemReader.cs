@@ -67,12 +67,32 @@ internal sealed class ItemReader(Lexicon lexicon)
             return new(at, named.End) { Refrigerant = named.Name };
         }
 
+        if (PartOfWhole(message, at, expected) is { } part)
+        {
+            return part;
+        }
+
         if (numbers.Find(message.Text, tokens, at, inOut.Told) is { } number && TakesNumber(tokens, at, number.End, phrase, expected))
         {
             return new(at, number.End) { Number = number.Number };
         }
 
         return phrase;
+    }
+
+    // "1 of 2 fans", "2 out of 3": how many of the things that are counted.
+    private Item? PartOfWhole(Message message, int at, Fact? expected)
+    {
+        var tokens = message.Tokens;
+        if (tokens[at].Kind != TokenKind.Number || lexicon.NumberReader.Read(message.Text, tokens, at, _ => false) is not { Found: true } part
+            || lexicon.Values.Of.LongestAt(tokens, part.End, out _) is not (> 0 and var of) || part.End + of >= tokens.Count || tokens[part.End + of].Kind != TokenKind.Number
+            || lexicon.NumberReader.Read(message.Text, tokens, part.End + of, _ => false) is not { Found: true } whole || part.Value > whole.Value
+            || !(IsCounted(expected) || FanFollows(tokens, whole.End)))
+        {
+            return null;
+        }
+
+        return new(at, whole.End) { Counts = [part.Value == 0 ? CountWord.None : part.Value == whole.Value ? CountWord.All : CountWord.Some] };
     }
 
     // A phrase that reaches further than the number wins ("one of them", "half past"), and so does a count of fans.

@@ -25,7 +25,7 @@ internal sealed class ObservationReader(Lexicon lexicon)
                 to++;
             }
 
-            Clause(items, from, to, asked, place, observed);
+            Clause(items, from, to, asked, new(place, Told(items, to)), observed);
             if (to < items.Count && items[to].Has(Cue.Correction))
             {
                 observed.Corrected();
@@ -41,7 +41,21 @@ internal sealed class ObservationReader(Lexicon lexicon)
         return observed;
     }
 
-    private void Clause(List<Item> items, int from, int to, Fact? asked, Place? place, Observed observed)
+    // The place the message itself speaks of, by the last name up to here that belongs to one place only.
+    private static Place? Told(List<Item> items, int to)
+    {
+        for (var i = to - 1; i >= 0; i--)
+        {
+            if (items[i].Facts.Count > 0 && items[i].Facts[0].Fact.Place is (Place.Room or Place.Unit) and var place && items[i].Facts.All(f => f.Fact.Place == place))
+            {
+                return place;
+            }
+        }
+
+        return null;
+    }
+
+    private void Clause(List<Item> items, int from, int to, Fact? asked, Whereabouts place, Observed observed)
     {
         var freeTalk = IsFreeTalk(items, from, to);
         for (var i = from; i < to; i++)
@@ -73,13 +87,21 @@ internal sealed class ObservationReader(Lexicon lexicon)
         }
     }
 
-    private static void Value(List<Item> items, int from, int to, int at, Fact? asked, Place? place, Observed observed)
+    private static void Value(List<Item> items, int from, int to, int at, Fact? asked, Whereabouts place, Observed observed)
     {
         var words = items[at].Values;
         var denied = IsDenied(items, from, at);
-        if (Named(items, from, to, at, words, asked, place) is { } named)
+        var named = Named(items, from, to, at, words, asked);
+        if (named.Count > 0 && TheOne(named, asked, place) is { } one)
         {
-            Take(named, denied, observed);
+            Take(one, denied, observed);
+            return;
+        }
+
+        if (named.Exists(w => w.Fact == asked))
+        {
+            // "coil clean" from the unit, where the coil in the room was asked.
+            observed.UnnamedValue = true;
             return;
         }
 
@@ -87,6 +109,12 @@ internal sealed class ObservationReader(Lexicon lexicon)
         {
             if (word.Fact == asked && !NamesAnother(items, Math.Max(from, at - Reach), Math.Min(to, at + Reach), asked))
             {
+                if (IsOfAStranger(items, from, at))
+                {
+                    observed.UnnamedValue = true;
+                    return;
+                }
+
                 Take(word, denied, observed);
                 return;
             }
@@ -109,8 +137,8 @@ internal sealed class ObservationReader(Lexicon lexicon)
     private static void Take(ValueWord word, bool denied, Observed observed) =>
         observed.Add(word.Fact, denied ? word.Denied : word.Value, denied);
 
-    // The value for a fact named in the clause: the nearest name before it, else the nearest after.
-    private static ValueWord? Named(List<Item> items, int from, int to, int at, IReadOnlyList<ValueWord> words, Fact? asked, Place? place)
+    // What the value can be of the facts named in the clause: by the nearest name before it, else the nearest after.
+    private static List<ValueWord> Named(List<Item> items, int from, int to, int at, IReadOnlyList<ValueWord> words, Fact? asked)
     {
         for (var distance = 0; distance < Math.Min(to - from, Reach); distance++)
         {
@@ -129,24 +157,24 @@ internal sealed class ObservationReader(Lexicon lexicon)
 
                 if (found.Count > 0)
                 {
-                    return TheOne(found, asked, place);
+                    return found;
                 }
             }
         }
 
-        return null;
+        return [];
     }
 
-    // What was asked, else the thing of the place where the person stands, else the only one there is.
-    private static ValueWord? TheOne(List<ValueWord> found, Fact? asked, Place? place)
+    // What was asked, unless the person is known to stand where another is; else the thing of the place, else the only one there is.
+    private static ValueWord? TheOne(List<ValueWord> found, Fact? asked, Whereabouts place)
     {
-        if (found.Find(w => w.Fact == asked) is { } answered)
+        if (found.Find(w => w.Fact == asked) is { } answered && !found.Exists(w => place.IsRatherAt(w.Fact, asked!)))
         {
             return answered;
         }
 
-        var here = found.Exists(w => w.Fact != found[0].Fact) ? found.FindAll(w => w.Fact.Place == place) : found;
-        return here.Count > 0 && here.TrueForAll(w => w.Fact == here[0].Fact) ? here[0] : null;
+        var here = found.Exists(w => w.Fact != found[0].Fact) ? found.FindAll(w => w.Fact != asked && w.Fact.Place == place.Best) : found;
+        return here.Count > 0 && here.TrueForAll(w => w.Fact == here[0].Fact) && (place.Told is not null || here[0].Fact == asked || found.TrueForAll(w => w.Fact != asked)) ? here[0] : null;
     }
 
     // Another observed thing is named in the clause: the bare value is of that, not of what was asked.
@@ -161,6 +189,19 @@ internal sealed class ObservationReader(Lexicon lexicon)
         }
 
         return false;
+    }
+
+    // "the heater was open": of something that is no fact, and nothing of what was asked.
+    private static bool IsOfAStranger(List<Item> items, int from, int at)
+    {
+        var subject = at - 1;
+        while (subject >= from && (items[subject].IsPlain || items[subject].Has(Cue.Past) || items[subject].Has(Cue.Now)))
+        {
+            subject--;
+        }
+
+        // Something stands between as "is" does: "completely blocked" has no subject.
+        return subject >= from && subject < at - 1 && items[subject].Mark is ItemMark.Stranger or ItemMark.Other && items.GetRange(from, subject - from).TrueForAll(i => i.IsPlain);
     }
 
     // "24 volts at the solenoid".
@@ -188,7 +229,7 @@ internal sealed class ObservationReader(Lexicon lexicon)
 
     private bool IsOther(Item name) => name.Facts.Count > 0 && name.Facts.All(f => !f.Fact.IsQuantity && !lexicon.Values.Counted.Contains(f.Fact));
 
-    private void Counted(List<Item> items, int from, int to, Fact? asked, Place? place, Observed observed)
+    private void Counted(List<Item> items, int from, int to, Fact? asked, Whereabouts place, Observed observed)
     {
         if (CountedReader.Read(WithoutOthersCounts(items, from, to), from, to) is not { } value)
         {
@@ -209,11 +250,11 @@ internal sealed class ObservationReader(Lexicon lexicon)
             names.Add(asked);
         }
 
-        if (names.Count > 1 && asked is not null && names.Contains(asked))
+        if (names.Count > 1 && asked is not null && names.Contains(asked) && !names.Exists(n => place.IsRatherAt(n, asked)))
         {
             names = [asked];
         }
-        else if (names.Count > 1 && names.FindAll(n => n.Place == place) is [var here])
+        else if (names.Count > 1 && (place.Told is not null || asked is null || !names.Contains(asked)) && names.FindAll(n => n.Place == place.Best) is [var here])
         {
             names = [here];
         }

@@ -36,7 +36,7 @@ internal static class Superseding
     }
 
     // "not 117", "it's not at 117".
-    private static bool IsDenied(List<Item> items, int at)
+    internal static bool IsDenied(List<Item> items, int at)
     {
         var i = at - 1;
         while (i >= 0 && items[i].IsPlain && at - i <= 2)

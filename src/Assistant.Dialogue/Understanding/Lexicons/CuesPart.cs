@@ -36,6 +36,9 @@ internal enum Cue
 
     /// <summary>"cut in is 22": of a thing that is none of the facts.</summary>
     Elsewhere = 1 << 22,
+
+    /// <summary>"I meant": what was said before was wrong.</summary>
+    Mistaken = 1 << 23,
 }
 
 /// <summary>Reads cues.yaml: the small words that correct, deny, bound, span or leave open.</summary>
@@ -47,7 +50,7 @@ internal sealed class CuesPart(LexiconFile file)
         ("bound", Cue.Bound), ("bound-after", Cue.BoundAfter), ("relative", Cue.Relative), ("over-ambient", Cue.OverAmbient),
         ("sign-open", Cue.SignOpen), ("vague", Cue.Vague), ("decades", Cue.Decade), ("contents", Cue.Contents), ("labels", Cue.Label),
         ("clock", Cue.Clock), ("counts", Cue.Count), ("elapsed", Cue.Elapsed), ("ago", Cue.Ago),
-        ("change", Cue.Change), ("deviation", Cue.Deviation), ("not-now", Cue.NotNow), ("elsewhere", Cue.Elsewhere),
+        ("change", Cue.Change), ("deviation", Cue.Deviation), ("not-now", Cue.NotNow), ("elsewhere", Cue.Elsewhere), ("mistaken", Cue.Mistaken),
     ];
 
     public PhraseTable<Cue> Cues { get; } = new();

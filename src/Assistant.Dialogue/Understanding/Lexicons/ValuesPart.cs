@@ -31,6 +31,9 @@ internal sealed class ValuesPart(LexiconFile file)
 
     public HashSet<Fact> Counted { get; } = [];
 
+    /// <summary>What stands between a part and its whole: "1 of 2", "2 out of 3".</summary>
+    public PhraseTable<bool> Of { get; } = new();
+
     /// <summary>Facts that a number in this unit tells: volts at the solenoid are a yes, none are a no.</summary>
     public Dictionary<Fact, string> ToldBy { get; } = [];
 
@@ -112,7 +115,12 @@ internal sealed class ValuesPart(LexiconFile file)
 
     private void ReadCounted(YamlMappingNode map)
     {
-        file.AllowOnly(map, "counted", "facts", "all", "some", "none", "going", "stopped");
+        file.AllowOnly(map, "counted", "facts", "all", "some", "none", "going", "stopped", "of");
+        foreach (var (phrase, _, _) in file.Phrases(map, "counted", "of"))
+        {
+            Of.Add(phrase, true);
+        }
+
         foreach (var (name, at) in file.Plain(map, "counted", "facts"))
         {
             if (FactCatalogue.Find(name) is { } fact)
