@@ -14,8 +14,8 @@ internal sealed partial class Clarifier(Understand understand)
         var heard = open.Heard?.ToString("0.###", CultureInfo.InvariantCulture);
         foreach (var joined in Joined(open, text, heard))
         {
-            // What was read has to be named: "yes" to "185: what did you read there?" names nothing.
-            var understood = understand(joined, context with { Expected = open.What == "fact" ? null : open.Fact ?? context.Expected });
+            // What was read has to be named: "yes" to "185: what did you read there?" names nothing, and where one stands was known before.
+            var understood = understand(joined, open.What == "fact" ? context with { Expected = null, Place = null } : context with { Expected = open.Fact ?? context.Expected });
             if (IsWhole(understood))
             {
                 return understood;
