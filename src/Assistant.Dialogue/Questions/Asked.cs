@@ -14,7 +14,7 @@ namespace Assistant.Dialogue.Questions;
 /// A question with all that can answer it: its own numbers first, then what the visit knows. Statements made in the same breath
 /// count as known.
 /// </summary>
-internal sealed class Asked(PhraseBook book, Understood understood, FactSet known, UnitSystem units, VisitCourse course)
+internal sealed class Asked(PhraseBook book, Understood understood, FactSet known, UnitSystem units, VisitCourse course, Fact? wanted = null)
 {
     /// <summary>Dew and bubble are both said where they lie further apart than one degF.</summary>
     private static readonly TemperatureDifference GlideWorthSaying = TemperatureDifference.FromFahrenheitDegrees(1);
@@ -23,6 +23,9 @@ internal sealed class Asked(PhraseBook book, Understood understood, FactSet know
         understood.Readings.Cast<FactValue>().Concat(understood.Observations).Aggregate(known, (facts, value) => facts.With(value));
 
     public QuestionArguments Arguments => understood.Arguments;
+
+    /// <summary>What the visit asks for now, or null.</summary>
+    public Fact? Wanted => wanted;
 
     public VisitCourse Course => course;
 
@@ -80,6 +83,11 @@ internal sealed class Asked(PhraseBook book, Understood understood, FactSet know
         && dew - bubble > GlideWorthSaying;
 
     public Phrase Say(string key, params ReadOnlySpan<ReasonPart> parts) => book.Say(key, units, parts);
+
+    public Phrase Say(Reason reason) => book.Say(reason, units);
+
+    /// <summary>True where the phrase book has that sentence.</summary>
+    public bool Has(string key) => book.Has(key);
 
     public Answer Answer(string key, params ReadOnlySpan<ReasonPart> parts) => new(Say(key, parts), [], null);
 

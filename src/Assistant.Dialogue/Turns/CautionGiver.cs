@@ -11,6 +11,7 @@ namespace Assistant.Dialogue.Turns;
 internal sealed class CautionGiver(PhraseBook book)
 {
     private const string Room = "room";
+    private const string Unit = "unit";
 
     private static readonly FrozenSet<CautionCode> HandsOn = new[]
     {
@@ -31,10 +32,6 @@ internal sealed class CautionGiver(PhraseBook book)
                 case var hands when HandsOn.Contains(hands) && !isVerdictTold:
                     break;
 
-                // What the food needs is told once, wherever it is learned.
-                case CautionCode.FoodSafety:
-                    Once(draft, caution, Room);
-                    break;
                 default:
                     Once(draft, caution, place);
                     break;
@@ -44,7 +41,7 @@ internal sealed class CautionGiver(PhraseBook book)
 
     public void Once(TurnDraft draft, CautionCode caution, string place)
     {
-        var given = new GivenCaution(Codes.Of(caution), draft.By, place, DateOnly.FromDateTime(draft.At.Date));
+        var given = new GivenCaution(Codes.Of(caution), draft.By, PlaceOf(caution, place), DateOnly.FromDateTime(draft.At.Date));
         if (!draft.State.Cautions.Contains(given))
         {
             Now(draft, caution, place);
@@ -57,7 +54,15 @@ internal sealed class CautionGiver(PhraseBook book)
         if (!draft.Gives(code))
         {
             draft.Give(new(code, book.Say("caution." + code, draft.State.Units)));
-            draft.Emit(new CautionGiven(code, place) { At = draft.At, By = draft.By });
+            draft.Emit(new CautionGiven(code, PlaceOf(caution, place)) { At = draft.At, By = draft.By });
         }
     }
+
+    // The way up is to the unit from wherever it is spoken of, and what the food needs is told once, wherever it is learned.
+    private static string PlaceOf(CautionCode caution, string place) => caution switch
+    {
+        CautionCode.Ladder or CautionCode.RoofWeather => Unit,
+        CautionCode.FoodSafety => Room,
+        _ => place,
+    };
 }

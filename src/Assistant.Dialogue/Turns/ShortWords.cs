@@ -7,11 +7,12 @@ namespace Assistant.Dialogue.Turns;
 /// <summary>The few words the dialogue itself listens for: a yes or no to its own question, "ok" at a step, "later", an emergency.</summary>
 public sealed class ShortWords
 {
-    private static readonly string[] Lists = ["yes", "no", "confirm", "mended", "later", "resume", "well", "mine", "first", "second", "emergency"];
+    private static readonly string[] Lists = ["yes", "no", "confirm", "arrived", "mended", "later", "resume", "well", "mine", "first", "second", "emergency"];
 
     private readonly FrozenSet<string> yes;
     private readonly FrozenSet<string> no;
     private readonly FrozenSet<string> confirm;
+    private readonly FrozenSet<string> arrived;
     private readonly FrozenSet<string> mended;
     private readonly FrozenSet<string> later;
     private readonly FrozenSet<string> resume;
@@ -24,6 +25,7 @@ public sealed class ShortWords
     private ShortWords(Dictionary<string, string[]> lists)
     {
         (yes, no, confirm) = (Whole(lists["yes"]), Whole(lists["no"]), Whole(lists["confirm"]));
+        arrived = Whole(lists["arrived"]);
         (mended, later, resume, well) = (Whole(lists["mended"]), Whole(lists["later"]), Whole(lists["resume"]), Whole(lists["well"]));
         (mine, first, second) = (Whole(lists["mine"]), Whole(lists["first"]), Whole(lists["second"]));
         emergency = [.. lists["emergency"].Select(e => $" {e} ")];
@@ -77,6 +79,9 @@ public sealed class ShortWords
 
     /// <summary>True for "ok" and its like, and for two of them in a row ("yes, all safe").</summary>
     public bool IsConfirm(string plain) => confirm.Contains(plain) || InTwo(plain, confirm, confirm);
+
+    /// <summary>True for a word that says that the speaker is at the unit.</summary>
+    public bool IsArrived(string plain) => arrived.Contains(plain) || InTwo(plain, confirm, arrived);
 
     /// <summary>True for a word that says a repair is done: an "ok" to what is to be done is none.</summary>
     public bool IsMended(string plain) => mended.Contains(plain) || InTwo(plain, confirm, mended) || InTwo(plain, mended, mended);

@@ -235,6 +235,13 @@ public sealed class TurnEngine : ITurnEngine
             return guide.Finish(draft, null);
         }
 
+        // Who went out before the room was through: what is read there is as good, in any order.
+        if (words.IsArrived(plain) && PlaceOfTheStop(draft.State) == Place.Room)
+        {
+            draft.Say("arrived.early");
+            return guide.Finish(draft, null);
+        }
+
         // What was asked back is not asked again and again: the walk's own question stands.
         if (draft.State.Clarification is { What: "fact" or "value" } open)
         {
@@ -303,8 +310,10 @@ public sealed class TurnEngine : ITurnEngine
         var reached = state.Run is { Stop: { } stop } run ? run.Reached(stop)?.Number ?? 0 : 0;
         var since = state.History.Values.SelectMany(entries => entries)
             .Where(t => t.Number > reached && t.By == person && t.Value?.Fact.Place is Place.Room or Place.Unit).MaxBy(t => t.Number);
-        return since?.Value!.Fact.Place ?? (Enum.TryParse<Place>(state.Place, ignoreCase: true, out var place) ? place : null);
+        return since?.Value!.Fact.Place ?? PlaceOfTheStop(state);
     }
+
+    private static Place? PlaceOfTheStop(VisitState state) => Enum.TryParse<Place>(state.Place, ignoreCase: true, out var place) ? place : null;
 
     private Fact? Expected(VisitState state) =>
         state.Questioned.Values.MinBy(q => q.Number)?.Value.Fact ?? state.Clarification?.Fact ?? DisputeSettler.Open(state)?.Fact ?? CylinderTaker.Expected(state) ?? RequestTaker.Due(state, guide.Stand.Stop(state))?.Fact ?? Asker.FactAt(state);

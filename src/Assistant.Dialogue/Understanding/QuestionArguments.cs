@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
+using Assistant.Trade.Rules;
 
 namespace Assistant.Dialogue.Understanding;
 
@@ -17,6 +18,9 @@ public sealed record QuestionArguments(string? Refrigerant, ImmutableArray<Quest
     /// head_pressure_control_setting or setpoint in a setpoint question, cylinder_weight in "how much is left"; null where they do not.
     /// </summary>
     public Fact? About { get; init; }
+
+    /// <summary>The faults that "could it be the valve" means; empty where none is named.</summary>
+    public ImmutableArray<FaultCode> Suspects { get; init; } = [];
 }
 
 /// <summary>A number inside a question.</summary>

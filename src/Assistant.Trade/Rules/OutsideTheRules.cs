@@ -20,6 +20,8 @@ internal static class OutsideTheRules
     private static readonly ImmutableArray<Symptom> BehindIce =
         [SuperheatExcess, ValveDemand, Subcooling, HeadExcess, SplitShare, HeadOverSetting, ColdSplitExcess, CompressorSuperheat, CurrentShare, CompressorEfficiency];
 
+    private static readonly ImmutableArray<Symptom> OfTheRoom = [TdShare, AirShare, RestingTd, ProductOverBox];
+
     private static readonly ImmutableArray<Symptom> OfTheValve = [SuperheatExcess, ValveDemand, Subcooling];
 
     /// <summary>What lies outside, or null; the symptoms it takes away are made unknown.</summary>
@@ -29,6 +31,15 @@ internal static class OutsideTheRules
         if (table[CoilIce] is { IsKnown: true, Value: Words.Blocked })
         {
             foreach (var symptom in BehindIce)
+            {
+                table[symptom] = Measure.Unknown;
+            }
+        }
+
+        // Nothing that is reckoned from the room's temperature is judged while two thermometers in it disagree.
+        if (SensorError.IsShown(table))
+        {
+            foreach (var symptom in OfTheRoom)
             {
                 table[symptom] = Measure.Unknown;
             }

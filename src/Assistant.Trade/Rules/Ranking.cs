@@ -43,7 +43,27 @@ internal static class Ranking
             PutSoundFirst(weighings.AsSpan(0, count));
         }
 
+        PutThermometersFirst(weighings.AsSpan(0, count), table);
         return weighings.AsSpan(0, count);
+    }
+
+    // Two thermometers that disagree come before all else: which is wrong is settled first, whatever fault shows besides.
+    private static void PutThermometersFirst(Span<Weighing> sorted, SymptomTable table)
+    {
+        if (!SensorError.IsShown(table))
+        {
+            return;
+        }
+
+        for (var at = 1; at < sorted.Length; at++)
+        {
+            if (sorted[at].Rule.Code == FaultCode.SensorError)
+            {
+                var apart = sorted[at];
+                sorted[..at].CopyTo(sorted[1..]);
+                sorted[0] = apart;
+            }
+        }
     }
 
     // The plant does what it is there for: the room is no warmer than its control lets it become.

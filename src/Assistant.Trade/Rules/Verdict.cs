@@ -106,7 +106,8 @@ internal static class Verdict
 
     // A fault that shows nothing a sound plant would not show is possible at most.
     private static Standing StandingOf(in Weighing weighing, double margin) =>
-        margin < LikelyMargin || !(weighing.IsOtherThanSound || weighing.Rule.Code == FaultCode.NoFault) ? Standing.Possible
+        weighing is { Rule.Code: FaultCode.SensorError, IsProven: true } ? Standing.Established
+        : margin < LikelyMargin || !(weighing.IsOtherThanSound || weighing.Rule.Code == FaultCode.NoFault) ? Standing.Possible
         : margin >= EstablishedMargin && weighing is { IsProven: true, IsContradicted: false } ? Standing.Established
         : Standing.Likely;
 

@@ -4,6 +4,7 @@ using Assistant.Dialogue.Understanding.Text;
 using Assistant.Dialogue.Understanding.Units;
 using Assistant.Trade.Facts;
 using Assistant.Trade.Quantities;
+using Assistant.Trade.Rules;
 
 namespace Assistant.Dialogue.Understanding.Analysis;
 
@@ -54,9 +55,10 @@ internal sealed class QuestionArgumentReader(Lexicon lexicon)
     {
         var about = About(message, question);
         var read = items.Read(message, question.Start, question.End, null);
-        if (question.Question == "recall")
+        if (question.Question is "recall" or "where-to-read")
         {
-            about ??= read.SelectMany(item => item.Facts).Select(f => f.Fact).FirstOrDefault();
+            // "Where do I put the probe": what is put and the instrument name no reading.
+            about ??= read.Where(item => !lexicon.Questions.IsOfTaking(message.Tokens, item.Start)).SelectMany(item => item.Facts).Select(f => f.Fact).FirstOrDefault();
         }
         else if (question.Question == "target")
         {
@@ -78,10 +80,22 @@ internal sealed class QuestionArgumentReader(Lexicon lexicon)
         }
 
         var refrigerant = read.Select(i => i.Refrigerant?.Designation).FirstOrDefault(d => d is not null);
-        return new(refrigerant, numbers.ToImmutable(), Target(message, read)) { About = about };
+        return new(refrigerant, numbers.ToImmutable(), Target(message, read)) { About = about, Suspects = question.Question == "suspect" ? Suspects(message, question) : [] };
+    }
+
+    private ImmutableArray<FaultCode> Suspects(Message message, FoundQuestion question)
+    {
+        var topics = Topics(message, question);
+        return lexicon.Questions.Suspects.Find(s => topics.Contains(s.Topic)).Faults;
     }
 
     private Fact? About(Message message, FoundQuestion question)
+    {
+        var topics = Topics(message, question);
+        return lexicon.Questions.About.Find(a => topics.Contains(a.Topic)).Fact;
+    }
+
+    private HashSet<int> Topics(Message message, FoundQuestion question)
     {
         var topics = new HashSet<int>();
         for (var at = question.Start; at < question.End; at++)
@@ -92,7 +106,7 @@ internal sealed class QuestionArgumentReader(Lexicon lexicon)
             }
         }
 
-        return lexicon.Questions.About.Find(a => topics.Contains(a.Topic)).Fact;
+        return topics;
     }
 
     private static UnitOfMeasure? UnitOf(SaidNumber number, Fact? fact, string? question, UnitSystem site)

@@ -122,6 +122,7 @@ internal sealed class QuestionReader(Lexicon lexicon)
         }
 
         arguments.AddTopics(message, start, end, topics);
+        Add(topics, "Suspect", lexicon.Questions.Suspects.Exists(s => topics.Contains(s.Topic)));
         Add(topics, "VacuumAsked", vacuum);
         Add(topics, "TestAsked", expected == FactCatalogue.TestPressure || expected == FactCatalogue.StandingPressure);
         foreach (var rule in lexicon.Questions.Rules)

@@ -26,7 +26,7 @@ internal sealed class StrayNumbers(Lexicon lexicon)
             }
             else
             {
-                items[i] = items[i] with { Number = number with { AmongStrangers = AmongStrangers(items, i) } };
+                items[i] = items[i] with { Number = number with { AmongStrangers = AmongStrangers(message, items, i) } };
             }
         }
     }
@@ -128,14 +128,23 @@ internal sealed class StrayNumbers(Lexicon lexicon)
         || (after.Has(Cue.Count) && !after.NamesQuantity)
         || (!after.NamesQuantity && after.Facts.Any(f => lexicon.Values.Counted.Contains(f.Fact)));
 
+    // "50 on my whatever": an instrument by a name of its own.
+    private bool IsOwn(Message message, Item item) => item.Start > 1
+        && lexicon.Filling.Own.Contains(message.Tokens[item.Start - 1].Word) && lexicon.Filling.ReadOn.Contains(message.Tokens[item.Start - 2].Word);
+
     // How far the clause around the number is free talk.
-    private static bool AmongStrangers(List<Item> items, int at)
+    private bool AmongStrangers(Message message, List<Item> items, int at)
     {
         var (strangers, known) = (0, 0);
         for (var step = -1; step <= 1; step += 2)
         {
             for (var i = at + step; i >= 0 && i < items.Count && !items[i].IsBreak && Math.Abs(i - at) <= Reach; i += step)
             {
+                if (step > 0 && IsOwn(message, items[i]))
+                {
+                    break;
+                }
+
                 strangers += items[i].Mark is ItemMark.Stranger ? 2 : items[i].Mark is ItemMark.Other ? 1 : 0;
                 known += items[i].Mark is ItemMark.Stranger or ItemMark.Other ? 0 : 1;
             }

@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
 using Assistant.Dialogue.Files;
+using Assistant.Dialogue.Understanding.Text;
+using Assistant.Trade;
 using Assistant.Trade.Facts;
+using Assistant.Trade.Rules;
 using YamlDotNet.RepresentationModel;
 
 namespace Assistant.Dialogue.Understanding.Lexicons;
@@ -13,7 +16,7 @@ internal sealed record QuestionRule(string Question, ImmutableArray<int> Topics,
 internal sealed class QuestionsPart(LexiconFile file)
 {
     /// <summary>Topics that the program finds itself, in this order before those of the file.</summary>
-    public static readonly ImmutableArray<string> Found = ["Pressure", "Temperature", "Number", "Refrigerant", "VacuumAsked", "TestAsked", "Convertible", "Fact"];
+    public static readonly ImmutableArray<string> Found = ["Pressure", "Temperature", "Number", "Refrigerant", "VacuumAsked", "TestAsked", "Convertible", "Fact", "Suspect"];
 
     private readonly List<string> topicNames = [.. Found];
 
@@ -27,9 +30,12 @@ internal sealed class QuestionsPart(LexiconFile file)
     /// <summary>What a question is after, by its topic; the first that is there counts.</summary>
     public List<(int Topic, Fact Fact)> About { get; } = [];
 
+    /// <summary>The faults that a topic stands for, by the topic.</summary>
+    public List<(int Topic, ImmutableArray<FaultCode> Faults)> Suspects { get; } = [];
+
     public void Read()
     {
-        file.AllowOnly("openers", "topics", "about", "questions");
+        file.AllowOnly("openers", "topics", "about", "suspects", "questions");
         if (DialogYaml.Field(file.Root, "openers") is YamlMappingNode openers)
         {
             file.AllowOnly(openers, "openers", "strong", "weak");
@@ -56,6 +62,11 @@ internal sealed class QuestionsPart(LexiconFile file)
             ReadAbout(at, entry);
         }
 
+        foreach (var (_, at, entry) in file.Entries("suspects"))
+        {
+            ReadSuspect(at, entry);
+        }
+
         foreach (var map in file.Maps("questions"))
         {
             ReadQuestion(map);
@@ -73,6 +84,23 @@ internal sealed class QuestionsPart(LexiconFile file)
             file.Report(DefectKind.UnknownLink, entry, "about", $"no fact '{entry}'");
         }
     }
+
+    private void ReadSuspect(YamlNode at, YamlNode entry)
+    {
+        var faults = (entry as YamlSequenceNode ?? []).OfType<YamlScalarNode>().Select(f => Codes.FindFault(f.Value ?? "")).ToList();
+        if (at is YamlScalarNode topic && faults.Count > 0 && faults.TrueForAll(f => f is not null))
+        {
+            Suspects.Add((TopicOf(topic, "suspects"), [.. faults.OfType<FaultCode>()]));
+        }
+        else
+        {
+            file.Report(DefectKind.UnknownLink, entry, "suspects", $"no list of faults '{entry}'");
+        }
+    }
+
+    /// <summary>True for a word of how a reading is taken: "put", "probe".</summary>
+    public bool IsOfTaking(IReadOnlyList<Token> tokens, int at) =>
+        Topics.LongestAt(tokens, at, out var topics) > 0 && topics.Any(t => topicNames[t] is "take" or "instrument");
 
     /// <summary>Whether these topics of the file could be a question that no word opens, if the program finds the rest.</summary>
     public bool CouldBeAsked(HashSet<int> topics)

@@ -1,4 +1,6 @@
+using Assistant.Dialogue.Files;
 using Assistant.Dialogue.Understanding.Text;
+using YamlDotNet.RepresentationModel;
 
 namespace Assistant.Dialogue.Understanding.Lexicons;
 
@@ -11,6 +13,12 @@ internal sealed class WordsPart(LexiconFile file, WordTable words)
     /// <summary>Words after which "one" is somebody or something and no number.</summary>
     public HashSet<int> BeforeOne { get; } = [];
 
+    /// <summary>Before an instrument that goes by a name of its own: "my", "the".</summary>
+    public HashSet<int> Own { get; } = [];
+
+    /// <summary>Before those, behind a reading: "on", "with".</summary>
+    public HashSet<int> ReadOn { get; } = [];
+
     public PhraseTable<bool> Fillers { get; } = new();
 
     /// <summary>Words that may stand beside a number without making it something else.</summary>
@@ -18,12 +26,22 @@ internal sealed class WordsPart(LexiconFile file, WordTable words)
 
     public void Read()
     {
-        file.AllowOnly("drop", "contractions", "before-one", "fillers", "carriers");
+        file.AllowOnly("drop", "short-forms", "own", "read-on", "contractions", "before-one", "fillers", "carriers");
+        foreach (var (written, at, entry) in file.Entries("short-forms"))
+        {
+            if ((entry as YamlScalarNode)?.Value is not { Length: > 0 } meant || !words.Spell(written, meant))
+            {
+                file.Report(DefectKind.BadValue, at, "short-forms", $"'{written}' is no short form of a word that is used");
+            }
+        }
+
         foreach (var (word, _, _) in file.Words("contractions"))
         {
             words.KeepItsS(word);
         }
 
+        Own.UnionWith(file.Words("own").Select(w => w.Word));
+        ReadOn.UnionWith(file.Words("read-on").Select(w => w.Word));
         Drop.UnionWith(file.Words("drop").Select(w => w.Word));
         foreach (var (phrase, _, _) in file.Phrases("fillers"))
         {

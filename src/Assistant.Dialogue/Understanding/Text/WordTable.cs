@@ -35,6 +35,18 @@ internal sealed class WordTable
         return numbers.Count - 1;
     }
 
+    /// <summary>Lets a short form stand for a word ("u" for "you"); false where it is a word of its own, or the word is not known.</summary>
+    public bool Spell(string written, string meant)
+    {
+        if (numbers.ContainsKey(written) || !numbers.TryGetValue(meant, out var number))
+        {
+            return false;
+        }
+
+        numbers[written] = number;
+        return true;
+    }
+
     /// <summary>Whether an apostrophe and s at its end belong to the word ("it's", "what's") and are not an "is" of their own ("head's").</summary>
     public bool KeepsItsS(int word) => contractions.Contains(word);
 

@@ -3,6 +3,7 @@ using Assistant.Trade.Facts;
 using Assistant.Trade.Rules.Thresholds;
 using static Assistant.Trade.Rules.Evidence.Expectation;
 using static Assistant.Trade.Rules.Evidence.Symptom;
+using static Assistant.Trade.Rules.Faults.Words;
 
 namespace Assistant.Trade.Rules.Faults;
 
@@ -17,5 +18,7 @@ internal static class CondenserAirflow
         AtLeast(HeadExcess, HeadLimits.WellOver, HeadLimits.Scatter).Proving(),
         AtLeast(HeadOverSetting, HeadLimits.AtSetting, HeadLimits.Scatter),
         Between(Subcooling, SubcoolingLimits.SoundLow, SubcoolingLimits.UsualHigh, SubcoolingLimits.UnsteadyScatter),
+        // At such a head a glass proves nothing: it is judged when the coil is clean.
+        Allows(SightGlass, Weights.GlassSpeaks, Clear, Flashing),
         AtLeast(CondenserObstruction, HeadLimits.Obstructed, HeadLimits.CleanScatter).Proving());
 }
