@@ -29,6 +29,7 @@ public sealed partial class TextDesk(EventLog log, ConversationService conversat
     private readonly Action<Exception> troubled = onFailure ?? (static _ => { });
     private readonly MessageInbox inbox = new(log.Database);
     private readonly ReplyOutbox outbox = new(log.Database);
+    private readonly VisitOpening opening = new(log, conversations, book);
 
     /// <summary>Stores a message as it comes in. It is answered for once this returns, and the same one again changes nothing.</summary>
     public Task<bool> ReceiveAsync(string id, string number, string text, DateTimeOffset sentAt, CancellationToken cancellation = default)
@@ -160,6 +161,10 @@ public sealed partial class TextDesk(EventLog log, ConversationService conversat
         else if (JoinPattern().Match(plain) is { Success: true } join)
         {
             await JoinAsync(received, join.Groups["code"].Value, cancellation);
+        }
+        else if (await opening.TakeAsync(message, cancellation) is { } begun)
+        {
+            await outbox.AddAsync(new(TextSettings.Channel, received.Conversation, received.MessageId, begun.Reply, clock.GetUtcNow(), begun.Seen), cancellation);
         }
         else if (!isOnVisit && engine.Answer(message, conversations.Units) is { } answer)
         {
