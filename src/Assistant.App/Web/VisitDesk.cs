@@ -38,7 +38,7 @@ internal sealed class VisitDesk(CallRoom room, DemoVisit demo, TimeProvider cloc
         if (!string.IsNullOrWhiteSpace(request.Refrigerant))
         {
             var refrigerant = RefrigerantLibrary.Find(request.Refrigerant.Trim())
-                ?? throw new RequestRefused($"refrigerant: {RequestRules.Line("refrigerant", request.Refrigerant, 20)} is not in the library; take one from the list, or leave it empty.");
+                ?? throw new RequestRefused($"refrigerant: {RequestRules.Line("refrigerant", request.Refrigerant, 20)} is in no table here; take one from the list, or leave it empty.");
             details = details.Add("refrigerant", refrigerant.Designation);
         }
 

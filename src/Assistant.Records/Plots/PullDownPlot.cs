@@ -19,12 +19,15 @@ public static class PullDownPlot
     private const double LongestForecast = 2;
     private const double LongInMinutes = 240;
 
-    /// <summary>The plot, or null with fewer than two box temperatures at different times, or without a setpoint.</summary>
+    // Within it the room has not changed: two readings so close are one that was put right or read off another gauge.
+    private const double ShortestCourse = 1;
+
+    /// <summary>The plot, or null with fewer than two box temperatures a minute apart, or without a setpoint.</summary>
     public static Plot? Of(PlottedVisit visit, PhraseBook phrases)
     {
         ArgumentNullException.ThrowIfNull(visit);
         var box = visit.Course.Box;
-        if (box.Select(r => r.At).Distinct().Count() < 2 || visit.Facts.Temperature(FactCatalogue.Setpoint) is not { } setpoint)
+        if (box.IsEmpty || box.Max(r => r.At.Minutes) - box.Min(r => r.At.Minutes) < ShortestCourse || visit.Facts.Temperature(FactCatalogue.Setpoint) is not { } setpoint)
         {
             return null;
         }

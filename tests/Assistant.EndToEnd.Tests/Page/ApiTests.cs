@@ -62,7 +62,7 @@ public class ApiTests(AppServer server) : IClassFixture<AppServer>
     [InlineData("""{"id":"short","site":"Dairy"}""", "id: 8 to 64 letters, digits and dashes, made by the page.")]
     [InlineData("""{"id":"visit-0001","site":" "}""", "site: it is empty; one line of text is wanted.")]
     [InlineData("""{"id":"visit-0001","site":"Dairy","units":"imperial"}""", "units: us or metric.")]
-    [InlineData("""{"id":"visit-0001","site":"Dairy","refrigerant":"R999"}""", "refrigerant: R999 is not in the library; take one from the list, or leave it empty.")]
+    [InlineData("""{"id":"visit-0001","site":"Dairy","refrigerant":"R999"}""", "refrigerant: R999 is in no table here; take one from the list, or leave it empty.")]
     [InlineData("""{"id":"visit-0001","assetId":"nowhere"}""", "There is no asset nowhere on record. Name one that is, or leave it out.")]
     public async Task A_visit_that_can_not_be_opened_says_in_one_line_what_would_be_right(string body, string line)
     {

@@ -50,6 +50,13 @@ public class VisitPlotsTests
         Assert.Contains("Three readings at different times are needed", PullDown(36, (0, 50), (30, 42.1)), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_room_read_twice_within_a_minute_is_no_course()
+    {
+        Assert.Empty(VisitPlots.Of(PlottedEvents.Of("us", [(0, "setpoint", (36.0, "degF")), (0, "box_temperature", (48.0, "degF")), (0, "box_temperature", (47.0, "degF"))]), InventedVisit.Phrases));
+        Assert.Single(VisitPlots.Of(PlottedEvents.Of("us", [(0, "setpoint", (36.0, "degF")), (0, "box_temperature", (48.0, "degF")), (1, "box_temperature", (47.0, "degF"))]), InventedVisit.Phrases));
+    }
+
     [Theory]
     [InlineData("dry and tight", 320, 360, 380, 390)]
     [InlineData("it leaks", 400, 900, 1400, 1900)]

@@ -1,14 +1,22 @@
 // The page: what stands in the address decides what is shown. What the first question does not need is loaded when it is wanted.
-import { byId } from "./dom.js";
+import { byId, trouble } from "./dom.js";
 import { StartScreen } from "./start.js";
 import { startTheme } from "./theme.js";
 import { VisitScreen } from "./visit.js";
 
-const visit = new VisitScreen();
+const visit = new VisitScreen({ missing });
 
 function go(address, show) {
   history.pushState(null, "", address);
   show();
+}
+
+/** What the address names is not there: back to the first screen, with one line that says so. */
+async function missing(line) {
+  visit.leave();
+  history.replaceState(null, "", "/");
+  await start.show();
+  trouble(line);
 }
 
 const enter = (id, view) => go(`/?visit=${encodeURIComponent(id)}`, () => visit.enter(id, view));
@@ -21,7 +29,7 @@ async function route() {
   visit.leave();
   if (address.get("unit")) {
     const { showUnit } = await import("./unit.js");
-    return showUnit(address.get("unit"), { enter, open: request => start.open(request) });
+    return showUnit(address.get("unit"), { enter, open: request => start.open(request), missing });
   }
   return start.show();
 }
@@ -39,11 +47,7 @@ const sheets = {
   "quick-open": async () => (await import("./quick.js")).openQuick(visit.view),
   "quick-start": async () => (await import("./quick.js")).openQuick(null),
   "share-open": async () => (await import("./share.js")).openShare(visit.view),
-  "report-open": () => {
-    byId("report-frame").src = `/visits/${encodeURIComponent(visit.view.id)}/report.html`;
-    byId("report-pdf").href = `/visits/${encodeURIComponent(visit.view.id)}/report.pdf`;
-    byId("report").showModal();
-  },
+  "report-open": async () => (await import("./report.js")).openReport(visit.view),
   "voice-open": async () => (await import("./voice.js")).openVoice(visit.view),
   picture: () => byId("camera").click(),
 };

@@ -8,12 +8,17 @@ let tables = null;
 let site = { units: "us", atmospherePa: seaLevel, refrigerant: null };
 
 const number = id => Number(byId(id).value.trim().replace(",", "."));
-const rounded = (value, unit) => `${Math.abs(value) >= 100 ? value.toFixed(1) : Number(value.toPrecision(4))} ${unitName(unit.symbol)}`;
+const rounded = (value, unit) => `${unit.dimension === "Temperature" || Math.abs(value) >= 100 ? value.toFixed(1) : Number(value.toPrecision(4))} ${unitName(unit.symbol)}`;
 const ofDimension = dimension => tables.units.filter(u => u.dimension === dimension);
 
 function options(select, units, chosen) {
   select.replaceChildren(...units.map(u => make("option", { value: u.symbol, textContent: unitName(u.symbol), selected: u.symbol === chosen })));
 }
+
+/** The ends of the curve, in the unit the value was given in. */
+const range = (curve, unit, isPressure) => isPressure
+  ? [curve.lowest, curve.highest].map(pascals => said(unit, pascals, site.atmospherePa))
+  : [curve.first, curve.last].map(degrees => fromCanonical(unit, degrees));
 
 function saturation() {
   const answer = byId("quick-answer");
@@ -29,7 +34,7 @@ function saturation() {
     const found = isPressure
       ? curve.temperature(absolute(unit, value, site.atmospherePa))
       : curve.pressure(toCanonical(unit, value));
-    if (found === null) return `${point}: outside the table for ${table.name}`;
+    if (found === null) return `${point}: the table for ${table.name} goes from ${range(curve, unit, isPressure).map(v => rounded(v, unit)).join(" to ")}`;
     return `${point}: ${rounded(isPressure ? fromCanonical(other, found) : said(other, found, site.atmospherePa), other)}`;
   });
   answer.replaceChildren(...lines.map(textContent => make("p", { textContent })),

@@ -13,7 +13,7 @@ export function openShare(view) {
     byId("share-copy").textContent = "Copied";
   };
   byId("share-spoken").textContent = "";
-  api.share(view.id).then(({ code }) => { byId("share-spoken").textContent = code; }, () => {});
+  api.share(view.id).then(({ code }) => { byId("share-spoken").textContent = code; }, () => { byId("share-spoken").textContent = "not without a signal"; });
   byId("share-copy").textContent = "Copy the link";
   byId("share").showModal();
 }

@@ -36,6 +36,7 @@ export class StartScreen {
       try {
         const view = await api.join({ id: newId(), code: byId("join-code").value });
         trouble("");
+        byId("join-form").reset();
         this.handlers.enter(view.id, view);
       } catch (failure) {
         trouble(failure.message);
@@ -50,6 +51,8 @@ export class StartScreen {
       event.preventDefault();
       this.#find();
     });
+    // What is typed next is another try: what was said of the last one goes.
+    byId("start").addEventListener("input", () => trouble(""));
     byId("find").addEventListener("input", () => {
       clearTimeout(this.#typing);
       this.#typing = setTimeout(() => this.#find(), typingPause);
@@ -81,7 +84,8 @@ export class StartScreen {
     show(byId("open-visits"), visits.length > 0);
     byId("open-list").replaceChildren(...visits.map(v =>
       row(v.site, `opened ${age(v.at)}`, () => this.handlers.enter(v.id))));
-    show(byId("known-list"), assets.length > 0);
+    byId("known-list").dataset.count = assets.length;
+    this.#showKnown();
     byId("known-list").replaceChildren(...assets.map(a => row(a.site, a.unit, () => this.handlers.unit(a.id))));
     byId("refrigerants").replaceChildren(...refrigerants.map(value => make("option", { value })));
     if (demo) byId("demo-notice").textContent = demo;
@@ -96,15 +100,23 @@ export class StartScreen {
     try {
       const view = await api.open({ id: newId(), by: person(), units: this.units(), ...request });
       trouble("");
+      // The next visit is another one.
+      for (const field of ["new-site", "new-refrigerant"]) byId(field).value = "";
       this.handlers.enter(view.id, view);
     } catch (failure) {
       trouble(failure.message);
     }
   }
 
+  /** All that is known, until something is looked for: what was not found would stand right below. */
+  #showKnown() {
+    show(byId("known-list"), byId("known-list").dataset.count > 0 && byId("find").value.trim().length < 2);
+  }
+
   async #find() {
     const words = byId("find").value.trim();
     const list = byId("find-list");
+    this.#showKnown();
     if (words.length < 2) return list.replaceChildren();
     try {
       const { units, visits } = await api.search(words);

@@ -10,7 +10,7 @@ function visitRow(visit, enter) {
   return make("li", {}, button, make("a", { className: "press", href: `/visits/${encodeURIComponent(visit.id)}/report.html`, target: "_blank", rel: "noopener", textContent: "Report" }));
 }
 
-/** handlers: enter(visitId), open({ assetId }). */
+/** handlers: enter(visitId), open({ assetId }), missing(line). */
 export async function showUnit(id, handlers) {
   for (const screen of ["start", "visit"]) show(byId(screen), false);
   show(byId("unit"), true);
@@ -22,8 +22,8 @@ export async function showUnit(id, handlers) {
     trouble("");
   } catch (failure) {
     unit = await recall(key);
-    trouble(unit ? `${failure.message} This is what the phone last saw of the unit.` : failure.message);
-    if (!unit) return;
+    if (!unit) return handlers.missing(failure.message);
+    trouble(`${failure.message} This is what the phone last saw of the unit.`);
   }
   document.title = `${unit.site} - Coldwalk`;
   byId("unit-site").textContent = unit.site;

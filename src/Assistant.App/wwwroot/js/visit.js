@@ -33,7 +33,9 @@ export class VisitScreen {
     sent: (entry, share) => entry.visit === this.#id && this.#log.progress(entry.id, share),
   });
 
-  constructor() {
+  /** handlers: missing(line), where the address names no visit. */
+  constructor(handlers) {
+    this.handlers = handlers;
     byId("say").addEventListener("submit", event => {
       event.preventDefault();
       this.say(this.#pad.text(), this.#pad.isNumber);
@@ -123,6 +125,7 @@ export class VisitScreen {
     } catch (failure) {
       if (id !== this.#id) return;
       if (kept?.view && failure instanceof api.Unreachable) this.#line(false);
+      else if (failure instanceof api.Refused && !kept?.view) await this.handlers.missing("There is no visit under this address. Open one here.");
       else trouble(failure.message);
     }
   }
