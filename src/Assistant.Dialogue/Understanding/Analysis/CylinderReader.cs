@@ -82,7 +82,7 @@ internal sealed class CylinderReader(Lexicon lexicon)
                 told = told with { Refrigerant = designation };
                 at = named.End;
             }
-            else if (lexicon.Facts.Names.LongestAt(message.Tokens, at, out var names) > 0 && names.All(n => !n.Loose && n.Fact.Kind != FactKind.Mass))
+            else if (lexicon.Facts.Names.LongestAt(message.Tokens, at, out var names) > 0 && names.All(n => !n.Loose && !IsOfCylinders(n.Fact)))
             {
                 return null;
             }
@@ -100,6 +100,9 @@ internal sealed class CylinderReader(Lexicon lexicon)
 
         return (saysLost && !saysHoses) || told == new CylinderTold() ? null : told;
     }
+
+    // The unit's own charge is a mass too, and no cylinder's: "full charge 8 kg" answers nothing that was asked of a bottle.
+    private static bool IsOfCylinders(Fact fact) => fact.Kind == FactKind.Mass && fact != FactCatalogue.FullCharge;
 
     private static bool EndsThere(Message message, int at) => at >= message.Tokens.Count || message.Tokens[at].EndsClause || message.Tokens[at].Kind == TokenKind.Word;
 
