@@ -4,7 +4,7 @@ namespace Assistant.Voice.Grammars;
 
 /// <summary>
 /// The ways to say a number of a span, as a JSGF expansion over the lexicon's cardinals: "one hundred seventeen", "one seventeen",
-/// "one oh five", "one one seven", "fifteen hundred", each with a decimal where the span has places. No number far outside the span
+/// "one oh five", "one one seven", "thirty four hundred", each with a decimal where the span has places. No number far outside the span
 /// can be heard, and the finer check is the span's own.
 /// </summary>
 internal sealed class NumberRules(LexiconPhrases lexicon, PronunciationDictionary sounds)
@@ -58,7 +58,8 @@ internal sealed class NumberRules(LexiconPhrases lexicon, PronunciationDictionar
 
     private string Thousands(int to)
     {
-        var hundreds = $"({Teens(19)}) {Word(100)}";
+        var tens = to < 2000 ? "" : $" | ({Tens(Math.Min(to / 100, 99))}) [{Digits(1, 9)}]";
+        var hundreds = $"({Teens(19)}{tens}) {Word(100)}";
         var lead = Below100(Math.Min(to / 1000, 99));
         return $"({hundreds} | {lead} {Word(1000)} [({Digits(1, 9)}) {Word(100)}])";
     }

@@ -19,6 +19,7 @@ public sealed class SpeechRecogniserTests(HearingParts hearing)
     [InlineData("discharge_pressure", "two twenty six", "two twenty six")]
     [InlineData("discharge_pressure", "one seventeen p s i", "one seventeen psi")]
     [InlineData("box_temperature", "minus ten", "minus ten")]
+    [InlineData("vacuum", "twenty two hundred microns", "twenty two hundred microns")]
     [InlineData("condenser_coil", "dirty", "dirty")]
     [InlineData("calling_for_cooling", "yes", "yes")]
     public void An_answer_said_clearly_is_heard_word_for_word(string fact, string said, string heard)

@@ -12,31 +12,33 @@ public static class FreshPhrases
 
     public static IReadOnlyList<SpokenAnswer> Numbers { get; } =
     [
-        .. Of("suction_pressure", "psig", ("twenty one", 21), ("twenty seven p s i", 27), ("forty eight pounds", 48), ("sixty two", 62), ("eleven p s i", 11), ("fifty five p s i", 55),
-            ("ninety six", 96), ("one twenty one pounds", 121), ("thirty nine", 39), ("sixteen p s i", 16), ("eighty pounds", 80)),
-        .. Of("discharge_pressure", "psig", ("one sixty seven", 167), ("two hundred thirty one p s i", 231), ("two ninety four", 294), ("three thirty six pounds", 336), ("four oh two", 402),
-            ("one seventy p s i", 170), ("two fifty nine", 259), ("one hundred eighty four", 184), ("three eighteen", 318), ("two fourteen p s i", 214)),
-        .. Of("suction_pressure", "inHg vacuum", ("twelve inches of vacuum", 12), ("three inches of mercury", 3)),
-        .. Of("box_temperature", "degF", ("thirty four degrees", 34), ("twenty nine point five", 29.5), ("minus eighteen", -18), ("minus two degrees", -2), ("fifty seven", 57),
-            ("forty three fahrenheit", 43), ("eight degrees", 8)),
-        .. Of("ambient_temperature", "degF", ("ninety one", 91), ("seventy eight degrees", 78), ("one hundred and one", 101), ("one oh nine degrees", 109), ("sixty three", 63)),
-        .. Of("liquid_line_temperature", "degF", ("ninety seven", 97), ("one oh five degrees", 105), ("eighty three point six", 83.6), ("one eighteen", 118)),
-        .. Of("discharge_line_temperature", "degF", ("one seventy four degrees", 174), ("two oh eight", 208), ("two thirty one", 231)),
-        .. Of("superheat", "degF", ("nine degrees", 9), ("fourteen", 14), ("twenty three degrees", 23)),
-        .. Of("subcooling", "degF", ("eight", 8), ("thirteen degrees", 13), ("sixteen", 16)),
-        .. Of("compressor_current", "A", ("five point two amps", 5.2), ("twelve point seven", 12.7), ("twenty one amps", 21), ("eight point five", 8.5)),
-        .. Of("vacuum", "micron", ("seven hundred microns", 700), ("two fifty", 250), ("twelve hundred microns", 1200)),
-        .. Of("cylinder_weight", "lb", ("twenty six point two pounds", 26.2), ("thirty nine pounds", 39), ("fifty one", 51)),
+        .. Of("suction_pressure", "psig", ("twenty nine p s i", 29), ("one oh nine p s i", 109), ("one oh three", 103), ("one oh two p s i", 102), ("fourteen pounds", 14),
+            ("sixty eight", 68), ("seventy five p s i", 75), ("one oh eight pounds", 108), ("one hundred and thirteen pounds", 113), ("seventy three p s i", 73), ("forty four", 44),
+            ("seventy three", 73)),
+        .. Of("discharge_pressure", "psig", ("two forty six p s i", 246), ("three fifty nine p s i", 359), ("one hundred thirty pounds", 130), ("three thirty seven p s i", 337),
+            ("two seventy", 270), ("three eighty two", 382), ("two sixty one pounds", 261), ("one sixty one pounds", 161), ("one thirty one p s i", 131),
+            ("three hundred and ninety five", 395)),
+        .. Of("suction_pressure", "inHg vacuum", ("ten inches of vacuum", 10), ("fourteen inches of mercury", 14)),
+        .. Of("box_temperature", "degF", ("four point two fahrenheit", 4.2), ("fifty eight fahrenheit", 58), ("fifty seven point three fahrenheit", 57.3), ("two", 2),
+            ("twenty four point five degrees", 24.5), ("fifty three point nine degrees", 53.9), ("seven point nine", 7.9)),
+        .. Of("ambient_temperature", "degF", ("seventy one", 71), ("seventy", 70), ("fifty", 50), ("sixty eight degrees", 68), ("one oh five degrees", 105)),
+        .. Of("liquid_line_temperature", "degF", ("one twenty four point eight degrees", 124.8), ("eighty four point six", 84.6), ("one hundred and fifteen point three degrees", 115.3),
+            ("sixty eight point eight", 68.8)),
+        .. Of("discharge_line_temperature", "degF", ("one eighty eight", 188), ("one fifty eight degrees", 158), ("one fifty three", 153)),
+        .. Of("superheat", "degF", ("five", 5), ("twenty nine", 29), ("twenty seven degrees", 27)),
+        .. Of("subcooling", "degF", ("six", 6), ("nine degrees", 9), ("twenty three degrees", 23)),
+        .. Of("compressor_current", "A", ("twelve point one", 12.1), ("fourteen amps", 14), ("fourteen point one amps", 14.1), ("ten point nine", 10.9)),
+        .. Of("vacuum", "micron", ("thirty six hundred", 3600), ("nine hundred microns", 900), ("seven hundred microns", 700)),
+        .. Of("cylinder_weight", "lb", ("thirty six", 36), ("thirty pounds", 30), ("fifty four pounds", 54)),
     ];
 
     public static IReadOnlyList<SpokenAnswer> Choices { get; } =
     [
         .. new[]
         {
-            ("door_condition", "good", "good"), ("door_condition", "leaking", "leaking"), ("application", "freezer", "freezer"), ("application", "cooler", "cooler"),
-            ("metering_device", "fixed", "fixed"), ("metering_device", "t x v", "txv"), ("condenser_fans", "cycling", "cycling"), ("condenser_fans", "none", "none"),
-            ("solenoid_energised", "yes", "yes"), ("solenoid_energised", "no", "no"), ("liquid_line_feel", "hot", "hot"), ("liquid_line_feel", "cool", "cool"),
-            ("sight_glass", "empty", "empty"), ("compressor", "running", "running"),
+            ("sight_glass_moisture", "dry", "dry"), ("sight_glass_moisture", "wet", "wet"), ("oil_level", "low", "low"), ("oil_level", "normal", "normal"), ("oil_level", "high", "high"),
+            ("saturation_basis", "dew", "dew"), ("saturation_basis", "bubble", "bubble"), ("metering_device", "e e v", "eev"), ("condenser_coil", "snowed", "snowed"),
+            ("head_pressure_control", "valve", "valve"), ("wrong_thermometer", "second", "second"), ("wrong_thermometer", "display", "display"),
         }.Select(c => new SpokenAnswer(c.Item1, c.Item2, null, "", c.Item3)),
     ];
 
