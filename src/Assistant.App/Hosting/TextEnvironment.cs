@@ -7,6 +7,7 @@ namespace Assistant.App.Hosting;
 internal static class TextEnvironment
 {
     private const string SendUrl = "COLDWALK_TEXT_SEND_URL";
+    private const string Page = "COLDWALK_PAGE_URL";
     private const string Secret = "COLDWALK_TEXT_SECRET";
 
     /// <exception cref="CommandFailure">The settings are not whole.</exception>
@@ -29,8 +30,18 @@ internal static class TextEnvironment
             throw new CommandFailure($"{Secret}: the secret that the gateway calls with, 12 characters or more.");
         }
 
+        PageAddress();
         return new(Named(Secret), send, Named("COLDWALK_TEXT_REPORT_URL") is { Length: > 0 } report ? report : null, Named("COLDWALK_TEXT_PICTURE_URL") is { Length: > 0 } picture ? picture : null);
     }
+
+    /// <summary>Where people reach the page, or null where it is not said.</summary>
+    /// <exception cref="CommandFailure">It is no address.</exception>
+    public static Uri? PageAddress() => Named(Page) switch
+    {
+        "" => null,
+        var text when Uri.TryCreate(text, UriKind.Absolute, out var uri) && uri.Scheme is "http" or "https" => uri,
+        _ => throw new CommandFailure($"{Page}: where people reach the page is wanted, such as https://coldwalk.example."),
+    };
 
     private static string Named(string name) => Secrets.Read(name);
 }

@@ -50,6 +50,8 @@ internal sealed class RoomNewsLines(RoomWording wording, Room room, ImmutableArr
     private string? What(VisitEvent said) => said switch
     {
         FactTaken taken when !after.Withdrawn.Contains(taken.Number) && RoomWording.Taken(taken) is { } value => wording.Fact(value),
+        EventWithdrawn { InFavourOf: { } counts } when events[counts - 1] is FactTaken kept && RoomWording.Taken(kept) is { } value =>
+            Phrase("rooms.settled", ("reading", wording.Fact(value)), ("person", kept.By)),
         EventWithdrawn { Withdrawn: var number } when number <= room.Told && Corrected(said, number) is { } value =>
             Phrase("rooms.took-back", ("fact", wording.Name(value.Fact)), ("value", wording.Value(value))),
         FaultMended mended => Phrase("rooms.mended", ("fault", "fault." + mended.Fault)),

@@ -44,10 +44,10 @@ internal sealed class RoomSummary(ITurnEngine engine, PhraseBook book)
     /// <summary>By it two summaries are told apart.</summary>
     public static string DigestOf(string summary) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(summary)));
 
-    // What was read last stands last; what the record knew is not read.
+    // What was read last stands last; what the record knew is not read, and of two that differ neither counts yet.
     private string List(VisitState state)
     {
-        var read = state.History.Values.Select(h => h[^1]).Where(t => t.Value is not null && (t.Place != "record" || t.At > state.OpenedAt)).OrderBy(t => t.Number).ToList();
+        var read = state.History.Values.Select(h => h[^1]).Where(t => t.Value is not null && !state.Disputes.ContainsKey(t.Value.Fact) && (t.Place != "record" || t.At > state.OpenedAt)).OrderBy(t => t.Number).ToList();
         var list = string.Join(", ", read.TakeLast(MostFacts).Select(t => wording.Fact(t.Value!)));
         return read.Count <= MostFacts ? list : Say("rooms.summary-more", state, ("list", list), ("count", (read.Count - MostFacts).ToString(CultureInfo.InvariantCulture)));
     }

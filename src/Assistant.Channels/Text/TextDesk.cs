@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Turns;
@@ -15,7 +16,7 @@ namespace Assistant.Channels.Text;
 /// Takes the stored text messages one by one in the order they were sent, and puts the reply to each into the outbox, once. Stopped and
 /// started anywhere it goes on where it was.
 /// </summary>
-public sealed partial class TextDesk(EventLog log, ConversationService conversations, ITurnEngine engine, PhraseBook book, ITextPeople people, TextSettings settings, TimeProvider clock, Action<Exception>? onFailure = null)
+public sealed partial class TextDesk(EventLog log, ConversationService conversations, ITurnEngine engine, PhraseBook book, ITextPeople people, TextSettings settings, TimeProvider clock, Action<Exception>? onFailure = null, ReportAddress? reports = null)
 {
     /// <summary>A gateway tells the time in whole seconds: what was told within the second was known in it.</summary>
     private static readonly TimeSpan GatewaySecond = TimeSpan.FromMilliseconds(999);
@@ -23,6 +24,8 @@ public sealed partial class TextDesk(EventLog log, ConversationService conversat
     private static readonly HashSet<string> StopWords = ["stop", "stop all", "stopall", "unsubscribe"];
     private static readonly HashSet<string> StartWords = ["start", "unstop"];
     private static readonly HashSet<string> PictureWords = ["pic", "pics", "picture", "pictures", "photo", "photos", "send picture", "send photo", "picture link"];
+
+    private static readonly HashSet<string> ReportWords = ["report link", "link", "send report", "send me the report", "send the report", "link to the report", "link to report", "report by link"];
 
     private static readonly TimeSpan Memory = TimeSpan.FromDays(30);
 
@@ -158,6 +161,10 @@ public sealed partial class TextDesk(EventLog log, ConversationService conversat
         {
             await PictureAsync(received, cancellation);
         }
+        else if (ReportWords.Contains(plain))
+        {
+            await ReportAsync(received, cancellation);
+        }
         else if (JoinPattern().Match(plain) is { Success: true } join)
         {
             await JoinAsync(received, join.Groups["code"].Value, cancellation);
@@ -201,6 +208,23 @@ public sealed partial class TextDesk(EventLog log, ConversationService conversat
         else
         {
             await SayAsync(received, "text.picture-page", cancellation);
+        }
+    }
+
+    private async Task ReportAsync(ReceivedMessage received, CancellationToken cancellation)
+    {
+        if (await log.VisitOfAsync(TextSettings.Channel, received.Conversation, cancellation) is not { } visit)
+        {
+            await SayAsync(received, "text.report-nowhere", cancellation);
+        }
+        else if (reports is null)
+        {
+            await SayAsync(received, "text.report-page", cancellation);
+        }
+        else
+        {
+            var (address, until) = await reports(visit, cancellation);
+            await SayAsync(received, "text.report-link", cancellation, ("link", address), ("date", until.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)));
         }
     }
 

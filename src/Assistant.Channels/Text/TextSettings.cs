@@ -1,5 +1,8 @@
 namespace Assistant.Channels.Text;
 
+/// <summary>A signed address that shows a visit's report until it expires.</summary>
+public delegate Task<(string Address, DateTimeOffset Until)> ReportAddress(string visitId, CancellationToken cancellation);
+
 /// <summary>How text messages come and go.</summary>
 /// <param name="Secret">What the gateway proves itself with when it calls; never empty.</param>
 /// <param name="SendUrl">

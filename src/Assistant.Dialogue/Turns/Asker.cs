@@ -52,11 +52,16 @@ internal sealed class Asker(PhraseBook book)
         }
 
         var fact = FactAt(state);
-        return state.Clarification is { } open ? Clarify(state, open, fact) : Beside(state, stop, ForStop(state, stop, assessment, leader, fact, through));
+        return state.Clarification is { } open && !IsStale(state, open) ? Clarify(state, open, fact) : Beside(state, stop, ForStop(state, stop, assessment, leader, fact, through));
     }
 
     /// <summary>The fact the visit now asks for, by its stop, or null.</summary>
     public static Fact? FactAt(VisitState state) => state.About is { } about ? FactCatalogue.Find(about) : null;
+
+    // "I did not get that" is said of the message that was not got. After another one, which was, the question stands again by its own words;
+    // where a unit or a sign lacks, what was heard is still waited for.
+    private static bool IsStale(VisitState state, OpenClarification open) => open.What == "value" && open.Number < state.LastMessage
+        && (open.Fact is null || open.Fact == FactAt(state));
 
     // Where the stop waits for a word, what somebody asked for is said after it.
     private Asked Beside(VisitState state, WalkStop stop, Asked asked) => asked.Ask is { } ask && RequestTaker.Beside(state, stop) is { } request

@@ -48,6 +48,25 @@ public sealed class RoomNewsTests
     }
 
     [Fact]
+    public async Task Of_two_readings_that_differ_the_summary_lists_neither_and_which_counts_is_told_as_that()
+    {
+        await using var scene = await OpenAsync();
+        await scene.JoinAsync("xmpp", ChatRoom);
+        await scene.JoinAsync("sms", "+15550100");
+        await scene.SayAsync("page", "p-1", "Kim", "suction 22 psig");
+        await scene.SayAsync("sms", "+15550100", "Lee", "suction 35 psig");
+        Assert.NotEmpty((await scene.StateAsync()).Disputes);
+        await scene.TellAsync("xmpp", ChatRoom);
+        var summary = new Assistant.Channels.Rooms.RoomSummary(Spoken.Engine, Spoken.Book);
+        var open = summary.Of(await scene.StateAsync()).Split('\n')[0];
+        await scene.SayAsync("page", "p-1", "Kim", "the first");
+
+        Assert.DoesNotContain("suction", open, StringComparison.Ordinal);
+        Assert.StartsWith("Kim on the page: settled that suction pressure 22 psig by Kim counts.", (await scene.TellAsync("xmpp", ChatRoom))!.Say.Full, StringComparison.Ordinal);
+        Assert.Contains("suction pressure 22 psig", summary.Of(await scene.StateAsync()), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_verdict_found_elsewhere_is_told_once_with_what_it_rests_on_and_with_the_summary_where_no_post_can_be_changed()
     {
         await using var scene = await OpenAsync();

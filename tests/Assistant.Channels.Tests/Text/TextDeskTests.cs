@@ -209,4 +209,17 @@ public class TextDeskTests : IAsyncLifetime
         Assert.Single(await scene.Outbox.DueAsync(TextSettings.Channel, scene.Clock.Now.AddDays(1)));
         Assert.Single((await scene.StateAsync(Phone)).History[BoxTemperature]);
     }
+
+    [Fact]
+    public async Task The_reports_address_is_texted_with_the_day_it_ends_and_where_there_is_none_that_is_said()
+    {
+        Assert.StartsWith("This number is on no visit.", await scene.TextAsync(Phone, "report link"), StringComparison.Ordinal);
+        await scene.TextAsync(Phone, "all safe");
+        Assert.Equal("No link: the report is on the page and at the office.", await scene.TextAsync(Phone, "send me the report"));
+
+        var visit = await scene.Log.VisitOfAsync(TextSettings.Channel, Phone);
+        scene.Reports = (id, _) => Task.FromResult(("https://cold.example/r/" + id, new DateTimeOffset(2026, 7, 28, 9, 0, 0, TimeSpan.Zero)));
+        scene.Restart();
+        Assert.Equal($"Report, open to whoever has this address until 2026-07-28: https://cold.example/r/{visit}", await scene.TextAsync(Phone, "Report link."));
+    }
 }

@@ -48,12 +48,15 @@ internal sealed class TextScene : IAsyncDisposable
         Restart();
     }
 
+    /// <summary>Where reports are shown; null where nobody said.</summary>
+    public ReportAddress? Reports { get; set; }
+
     /// <summary>Everything the program keeps in memory is gone; what it stored is there.</summary>
     public void Restart()
     {
         Conversations?.Dispose();
         Conversations = new(Log, Spoken.Engine);
-        Desk = new(Log, Conversations, Spoken.Engine, Spoken.Book, Admitted, Settings, Clock);
+        Desk = new(Log, Conversations, Spoken.Engine, Spoken.Book, Admitted, Settings, Clock, reports: Reports);
     }
 
     /// <summary>A text that comes in at once and is answered at once.</summary>

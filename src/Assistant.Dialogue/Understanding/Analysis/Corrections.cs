@@ -18,7 +18,9 @@ internal static class Corrections
         var isPlain = Enumerable.Range(0, first + 1).Any(i => items[i].Has(Cue.Mistaken))
             || (items[first].YesNo is false && items.Skip(first + 1).FirstOrDefault(i => !i.IsPlain && !i.IsBreak) is { } next && next.Has(Cue.Mistaken));
         var denied = Denied(items);
-        return isPlain || denied.Length > 0 || items[first].YesNo is false || items[first].Has(Cue.Correction) ? new(isPlain, denied) : null;
+        // "no" by itself answers what is asked, or misses it; it puts nothing right.
+        var saysMore = items.Skip(first + 1).Any(i => !i.IsPlain && !i.IsBreak);
+        return isPlain || denied.Length > 0 || (saysMore && (items[first].YesNo is false || items[first].Has(Cue.Correction))) ? new(isPlain, denied) : null;
     }
 
     // "48 not 84"
