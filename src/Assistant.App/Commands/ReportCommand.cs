@@ -40,8 +40,14 @@ internal static class ReportCommand
         await links.Heads.NoteAsync(visit, cancellation);
         if (arguments.GetValue(Link))
         {
+            var address = arguments.GetRequiredValue(Address);
+            if (!Uri.TryCreate(address, UriKind.Absolute, out var uri) || uri.Scheme is not ("http" or "https"))
+            {
+                throw new CommandFailure($"--address {address}: where \"serve\" is reached is wanted, such as https://coldwalk.example.", CommandFailure.BadInput);
+            }
+
             var link = links.Mint(visit!, arguments.GetValue(Days));
-            Console.WriteLine(arguments.GetRequiredValue(Address).TrimEnd('/') + link.Path);
+            Console.WriteLine(address.TrimEnd('/') + link.Path);
             await Console.Error.WriteLineAsync($"Whoever has this address reads the report until {link.Until:yyyy-MM-dd HH:mm} UTC.");
             return;
         }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using Assistant.Records.Conversations;
 using Assistant.Records.Signing;
 
 namespace Assistant.App.Commands;
@@ -9,7 +10,7 @@ internal static class VerifyCommand
 {
     private static readonly Option<string?> Data = Options.Data();
     private static readonly Option<string?> Heads = new("--heads") { Description = "A copy of signed-heads.jsonl kept elsewhere, to hold the log against as well.", HelpName = "FILE" };
-    private static readonly Argument<string?> Visit = new("VISIT") { Description = "One visit; without it, all.", Arity = ArgumentArity.ZeroOrOne };
+    private static readonly Argument<string?> Visit = new("VISIT") { Description = "One visit, \"last\" for the one opened last; without it, all.", Arity = ArgumentArity.ZeroOrOne };
 
     public static Command Create()
     {
@@ -25,7 +26,8 @@ internal static class VerifyCommand
         await database.OpenAsync(cancellation);
         var key = SigningKey.Open(data.Path);
         var book = new HeadBook(new HeadWitness(database, key), data.Path);
-        var visit = arguments.GetValue(Visit);
+        var asked = arguments.GetValue(Visit);
+        var visit = asked == "last" ? await new OpenVisits(database).LastAsync(cancellation) ?? asked : asked;
         var heads = HeadBook.Read(book.Path).AddRange(Copy(arguments.GetValue(Heads)));
         var verdict = await new RecordsVerifier(database, key).VerifyAsync(visit, heads, cancellation);
         if (verdict.Broken is { } broken)
@@ -39,7 +41,7 @@ internal static class VerifyCommand
         }
 
         await book.NoteAsync(visit, cancellation);
-        Console.WriteLine($"{verdict.Events} events of {verdict.Visits} visits: every one fits, and {Signed(heads.Length)} fit the log.");
+        Console.WriteLine($"{verdict.Events} events of {Counted(verdict.Visits, "visit")}: every one fits, and {Signed(heads.Length)} fit the log.");
         Console.WriteLine($"The heads as they are now are signed in {book.Path}: keep a copy elsewhere.");
     }
 
@@ -50,5 +52,7 @@ internal static class VerifyCommand
         _ => throw new CommandFailure($"There is no file {file}.", CommandFailure.BadInput),
     };
 
-    private static string Signed(int count) => count == 1 ? "1 head signed earlier" : $"{count} heads signed earlier";
+    private static string Signed(int count) => $"{Counted(count, "head")} signed earlier";
+
+    private static string Counted(int count, string what) => count == 1 ? $"1 {what}" : $"{count} {what}s";
 }

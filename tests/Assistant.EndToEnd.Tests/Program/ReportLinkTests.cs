@@ -51,6 +51,15 @@ public class ReportLinkTests(AppServer server) : IClassFixture<AppServer>
         Assert.Equal((2, $"A link holds for 1 to 90 days, not {days}.\n"), (run.ExitCode, run.Error));
     }
 
+    [Fact]
+    public async Task An_address_that_is_none_is_refused_in_one_line()
+    {
+        await OpenAsync();
+        var run = await AppRun.OfAsync(["report", "last", "--link", "--address", "coldwalk", "--data", server.Data]);
+
+        Assert.Equal((2, "", "--address coldwalk: where \"serve\" is reached is wanted, such as https://coldwalk.example.\n"), (run.ExitCode, run.Output, run.Error));
+    }
+
     private async Task<string> OpenAsync()
     {
         var id = Guid.NewGuid().ToString();

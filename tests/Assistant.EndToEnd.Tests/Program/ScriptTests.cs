@@ -40,11 +40,13 @@ public class ScriptTests
 
         var next = await AppRun.OfAsync(["talk", "--script", "-", "--json", "--data", data], "9.2 C\n");
         var verified = await AppRun.OfAsync(["verify", "--data", data]);
+        var last = await AppRun.OfAsync(["verify", "last", "--data", data]);
         var report = await AppRun.OfAsync(["report", "last", "--format", "json", "--data", data]);
 
         Directory.Delete(data, recursive: true);
         Assert.Equal("setpoint", JsonDocument.Parse(next.Output).RootElement.GetProperty("asks").GetString());
-        Assert.Matches(@"^\d+ events of 1 visits: every one fits, and 0 heads signed earlier fit the log\.\nThe heads as they are now are signed in ", verified.Output);
+        Assert.Matches(@"^\d+ events of 1 visit: every one fits, and 0 heads signed earlier fit the log\.\nThe heads as they are now are signed in ", verified.Output);
+        Assert.Matches(@"^\d+ events of 1 visit: every one fits, and 1 head signed earlier fit the log\.", last.Output);
         Assert.Contains("9.2", report.Output, StringComparison.Ordinal);
     }
 

@@ -32,13 +32,23 @@ public class VisitReportTests
     }
 
     [Fact]
+    public void A_reminder_of_a_later_day_is_left_to_do_once_the_visit_is_closed_and_one_of_the_same_day_is_not()
+    {
+        var closed = InventedVisit.Events[^1];
+        ReminderSet Reminder(int days, string about) => new(closed.At.AddDays(days), about) { Number = closed.Number, At = closed.At, By = "Robin" };
+        var report = InventedVisit.Report([.. InventedVisit.Events.SkipLast(1), Reminder(21, "check for leaks"), Reminder(0, "pull-down"), closed with { Number = closed.Number + 2 }]);
+
+        Assert.Equal([(new DateOnly(2026, 2, 2), "check for leaks"), (new DateOnly(2026, 2, 11), "verify the repaired flare with soap film")], report.FollowUps.Select(f => (f.Due, f.What)));
+    }
+
+    [Fact]
     public void The_first_page_is_the_customers_and_has_no_jargon_of_the_log()
     {
         var pages = Tool.TextOf(PdfReport.Write(Sheet())).Split('\f');
 
         Assert.Contains("The system is short of refrigerant.", pages[0], StringComparison.Ordinal);
         Assert.Contains("The room was at 51 °F to begin with and at 38 °F when last read.", pages[0], StringComparison.Ordinal);
-        Assert.Contains("3.8 lb R448A into the equipment (INV-07)", pages[0], StringComparison.Ordinal);
+        Assert.Contains("3.8 lb R448A into the equipment, by the scale of cylinder INV-07", pages[0], StringComparison.Ordinal);
         Assert.Matches(@"2026-02-11\s+verify the repaired flare with soap film", pages[0]);
         Assert.Contains("Nobody checked the instruments", pages[0], StringComparison.Ordinal);
         Assert.Contains("Put right: short of refrigerant", pages[0], StringComparison.Ordinal);

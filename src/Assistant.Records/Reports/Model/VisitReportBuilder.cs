@@ -35,7 +35,7 @@ public static class VisitReportBuilder
             [.. standing.OfType<FaultMended>()],
             [.. standing.OfType<CautionGiven>()],
             [.. CylinderUsed.Counting(standing.OfType<CylinderUsed>()).DistinctBy(c => c.EntryId)],
-            [.. standing.OfType<FollowUpNoted>().OrderBy(f => f.Due)],
+            [.. standing.OfType<FollowUpNoted>().Concat(AfterDays(standing, closed)).OrderBy(f => f.Due)],
             [.. standing.OfType<PictureTaken>().Select(pictures)],
             [.. events.OfType<MessageHeard>()],
             PlottedVisit.Of(events),
@@ -46,4 +46,9 @@ public static class VisitReportBuilder
             IsSoundSince = standing.OfType<FaultMended>().Any() && Assessor.Assess(VisitState.Fold(events).Facts).Findings[0] is { Code: FaultCode.NoFault, Standing: Standing.Likely or Standing.Established },
         };
     }
+
+    // A reminder of another day outlives the visit: whoever comes next, and the one who pays, has it from here.
+    private static IEnumerable<FollowUpNoted> AfterDays(IEnumerable<VisitEvent> standing, VisitClosed? closed) => closed is null ? [] : standing.OfType<ReminderSet>()
+        .Where(r => r.Due.Date > closed.At.Date)
+        .Select(r => new FollowUpNoted(DateOnly.FromDateTime(r.Due.Date), r.About) { Number = r.Number, At = r.At, By = r.By });
 }

@@ -82,7 +82,7 @@ internal sealed class CustomerPage(VisitReport report, ReportWords words)
     private List<SheetText> Done()
     {
         var cylinders = report.Cylinders.Select(c =>
-            (SheetText)$"{ReportWords.Mass(Math.Abs(c.GrossAfterGrams - c.GrossBeforeGrams), report.Units)} {c.Refrigerant} {words[$"way.{c.Purpose}"]} ({c.Tag})").ToList();
+            (SheetText)$"{ReportWords.Mass(Math.Abs(c.GrossAfterGrams - c.GrossBeforeGrams), report.Units)} {c.Refrigerant} {words[$"way.{c.Purpose}"]}, {words.Say("by-cylinder", ("tag", c.Tag))}").ToList();
 
         // What went by a cylinder's scale stands there already; beside it the amounts said are its running sum.
         List<SheetText> said = cylinders.Count > 0 ? [] : [.. Said(FactCatalogue.ChargeAdded, "charge-added"), .. Said(FactCatalogue.ChargeRecovered, "charge-recovered")];
