@@ -126,7 +126,7 @@ public sealed class PeopleService
         }, cancellation);
     }
 
-    /// <summary>Erases the person: their phones and name here, and what they said on every visit. The chain still holds.</summary>
+    /// <summary>Erases the person: their phones and name here, what was written to and from those phones, and what they said on every visit. The chain still holds.</summary>
     /// <param name="by">Who erases; stays on record.</param>
     /// <returns>How many events of the log were erased.</returns>
     public async Task<int> EraseAsync(Person person, string by, CancellationToken cancellation = default)
@@ -136,12 +136,23 @@ public sealed class PeopleService
         await log.Database.WriteAsync(async context =>
         {
             await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
+            await EraseMessagesAsync(context, person, cancellation);
             await context.ChannelIdentities.Where(i => i.PersonId == person.Id).ExecuteDeleteAsync(cancellation);
             await context.People.Where(p => p.Id == person.Id).ExecuteDeleteAsync(cancellation);
             await transaction.CommitAsync(cancellation);
             return 0;
         }, cancellation);
         return await new PersonEraser(log).EraseAsync(person.Name, by, time.GetUtcNow(), cancellation);
+    }
+
+    // Beside the visits a phone is welcomed by name, reminded and answered: those rows are of no visit, and their address is the person's own.
+    private static async Task EraseMessagesAsync(RecordsContext context, Person person, CancellationToken cancellation)
+    {
+        foreach (var own in await context.ChannelIdentities.AsNoTracking().Where(i => i.PersonId == person.Id).ToListAsync(cancellation))
+        {
+            await context.Outbox.Where(o => o.Channel == own.Channel && o.Conversation == own.Address).ExecuteDeleteAsync(cancellation);
+            await context.Inbox.Where(i => i.Channel == own.Channel && i.Conversation == own.Address).ExecuteDeleteAsync(cancellation);
+        }
     }
 
     private string NewId() => string.Create(16, below, static (span, below) =>

@@ -1,5 +1,8 @@
+using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Visits;
 using Assistant.Records.Chain;
+using Assistant.Records.Inbox;
+using Assistant.Records.Outbox;
 using Assistant.Records.People;
 using Assistant.Records.Storage;
 using Assistant.Records.Tests.Support;
@@ -114,6 +117,11 @@ public abstract class VisitPeopleTests(Store store)
         await scene.People.Visits.JoinAsync(visit, robin, "sms", "+15550123");
         await scene.Conversations.HandleAsync(new("s-1", "sms", "+15550123", "Robin", scene.Clock.Now, "suction 24"));
         await scene.People.Phones.StopAsync("sms", "+15550123");
+        var outbox = new ReplyOutbox(scene.Records.Database);
+        var welcome = new Reply(new("Welcome, Robin.", "Welcome, Robin."), [], [], null, [], null, [], null, []);
+        await outbox.AddAsync("sms", "+15550123", "code-1", welcome, scene.Clock.Now);
+        await outbox.AddAsync("sms", "+15550199", "code-2", welcome, scene.Clock.Now);
+        await new MessageInbox(scene.Records.Database).StoreAsync(new("sms", "code-1", "+15550123", "K4MX-92LR", scene.Clock.Now, scene.Clock.Now));
 
         Assert.Equal(3, await scene.People.EraseAsync(robin, "office"));
 
@@ -121,6 +129,9 @@ public abstract class VisitPeopleTests(Store store)
         Assert.Empty(await scene.People.Visits.OnVisitAsync(visit));
         Assert.Equal(0L, scene.Records.Scalar<long>($"SELECT count(*) FROM events WHERE personal LIKE '%{robin.Id}%' OR personal LIKE '%Robin%'"));
         Assert.Equal(0L, scene.Records.Scalar<long>("SELECT count(*) FROM channel_identities"));
+        Assert.Equal(1L, scene.Records.Scalar<long>("SELECT count(*) FROM outbox"));
+        Assert.Equal("+15550199", scene.Records.Scalar<string>("SELECT max(conversation) FROM outbox"));
+        Assert.Equal(0L, scene.Records.Scalar<long>("SELECT count(*) FROM inbox"));
         Assert.True(await scene.People.Phones.IsStoppedAsync("sms", "+15550123"));
         var verdict = await new ChainVerifier(scene.Records.Database).VerifyAsync();
         Assert.True(verdict.Holds, verdict.Broken?.Why);
