@@ -24,6 +24,11 @@ internal sealed class Closing(PhraseBook book, WalkDefinition walk)
         draft.Emit(new WalkFinished(walk.Name) { At = draft.At, By = draft.By });
         draft.Emit(new VisitClosed(Outcome(draft.State, open).Full) { At = draft.At, By = draft.By });
         draft.Say("close.done");
+        if (draft.State.Cylinders.Current is { IsUse: true, Asks: not null } told)
+        {
+            // What lacks can not be asked any more: that it lacks is said to whoever can still look.
+            draft.Say("close.cylinder-open", ("tag", told.Tag ?? "?"));
+        }
     }
 
     /// <summary>Notes to come back for a fault that cannot be put right today.</summary>

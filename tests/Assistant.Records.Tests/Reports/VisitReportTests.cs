@@ -42,6 +42,17 @@ public class VisitReportTests
     }
 
     [Fact]
+    public void A_cylinder_whose_weights_were_not_all_said_is_named_and_not_called_nothing()
+    {
+        var events = InventedVisit.Cleaned(15);
+        var noted = new CylinderNoted { Tag = "7", Purpose = "charge", BeforeGrams = 20_000, AfterGrams = 18_500, Asks = "tare", Number = events.Count + 1, At = events[^1].At, By = "Robin" };
+        var page = HtmlReport.Write(new SheetWriter(InventedVisit.Phrases).Write(InventedVisit.Report([.. events, noted])));
+
+        Assert.Contains("Refrigerant was weighed by cylinder 7, and not all of its weights were said: it is in no account.", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("No refrigerant was added or taken out.", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_first_page_is_the_customers_and_has_no_jargon_of_the_log()
     {
         var pages = Tool.TextOf(PdfReport.Write(Sheet())).Split('\f');

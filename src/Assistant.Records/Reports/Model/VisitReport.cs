@@ -41,6 +41,9 @@ public sealed record VisitReport(
     /// <summary>The leaks found.</summary>
     public ImmutableArray<LeakFound> Leaks { get; init; } = [];
 
+    /// <summary>What was told of a cylinder's use and never told whole, so that it is in no account; null where nothing.</summary>
+    public CylinderNoted? OpenCylinder { get; init; }
+
     /// <summary>True where something was put right and what was read afresh since shows no fault.</summary>
     public bool IsSoundSince { get; init; }
 

@@ -41,6 +41,7 @@ public static class VisitReportBuilder
             PlottedVisit.Of(events),
             basis)
         {
+            OpenCylinder = VisitState.Fold(events).Cylinders.Current is { IsUse: true, Asks: not null } told ? told : null,
             Leaks = [.. standing.OfType<LeakFound>()],
             Judgements = [.. standing.OfType<JudgementGiven>()],
             IsSoundSince = standing.OfType<FaultMended>().Any() && Assessor.Assess(VisitState.Fold(events).Facts).Findings[0] is { Code: FaultCode.NoFault, Standing: Standing.Likely or Standing.Established },

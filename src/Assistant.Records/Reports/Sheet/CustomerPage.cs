@@ -90,6 +90,11 @@ internal sealed class CustomerPage(VisitReport report, ReportWords words)
         done.AddRange(report.Judgements.GroupBy(j => j.Judgement).Select(g => g.Last()).Where(j => Proofs.Contains((j.Judgement, j.Outcome)))
             .Select(j => (SheetText)words.Say($"proof.{j.Judgement}", ("text", j.Text))));
         done.InsertRange(0, report.Mended.Select(m => m.Fault).Distinct().Select(fault => (SheetText)words.Say("mended", ("fault", words.Fault(fault)))));
+        if (report.OpenCylinder is { } told)
+        {
+            done.Add(words.Say("cylinder-open", ("tag", told.Tag ?? words["cylinder-unnamed"])));
+        }
+
         if (done.Count == 0)
         {
             done.Add(words["nothing-done"]);
