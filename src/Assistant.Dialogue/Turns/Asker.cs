@@ -105,6 +105,7 @@ internal sealed class Asker(PhraseBook book)
             ("unit", { } known) => book.Say("clarify.unit-fact", state.Units, ("fact", known.Name), ("heard", heard)),
             ("value", { IsQuantity: false } choice) => book.Say("clarify.choice", state.Units, ("question", book.Say("ask." + choice.Name, state.Units).Full)),
             ("fact", _) when open.Heard is null => book.Say("clarify.fact-words", state.Units, ("heard", heard)),
+            ("value", { } quantity) => book.Say("clarify.value-of", state.Units, ("question", book.Say("ask." + quantity.Name, state.Units).Full)),
             ("value", _) => book.Say("clarify.value", state.Units),
             _ => book.Say("clarify." + open.What, state.Units, ("heard", heard)),
         };

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Assistant.Dialogue.Understanding;
 using Assistant.Dialogue.Visits;
+using Assistant.Trade.Facts;
 
 namespace Assistant.Dialogue.Turns;
 
@@ -16,7 +17,7 @@ internal sealed partial class Clarifier(Understand understand)
         {
             // What was read has to be named: "yes" to "185: what did you read there?" names nothing, and where one stands was known before.
             var understood = understand(joined, open.What == "fact" ? context with { Expected = null, Place = null } : context with { Expected = open.Fact ?? context.Expected });
-            if (IsWhole(understood))
+            if (IsWhole(understood) && (open.What != "value" || IsOf(understood, open.Fact)))
             {
                 return understood;
             }
@@ -28,6 +29,10 @@ internal sealed partial class Clarifier(Understand understand)
     /// <summary>True for an answer that leaves nothing open.</summary>
     public static bool IsWhole(Understood understood) =>
         understood is { Intent: Intent.Answer, Clarify: null } && (understood.Readings.Length > 0 || understood.Observations.Length > 0);
+
+    // What was asked once more is completed by itself: "ok" before something else adds nothing to that.
+    private static bool IsOf(Understood understood, Fact? fact) =>
+        fact is null || (understood.Readings.All(r => r.Fact == fact) && understood.Observations.All(o => o.Fact == fact));
 
     public static ClarificationAsked Event(Understood understood, InboundText message, string? expected) => new(
         understood.Clarify!.Value.ToString().ToLowerInvariant(),

@@ -98,7 +98,16 @@ internal sealed class StepTaker(WalkStand stand, WalkSwitch walks, VerdictTeller
         else if (stand.Walk(draft.State) == stand.Library.Opening || !walks.Leave(draft))
         {
             draft.Say("close.early");
-            verdicts.TellAll(draft, assess(draft.State.Facts));
+            if (leader is { Code: not FaultCode.NoFault })
+            {
+                draft.Say("command.status-leading", ("standing", Codes.Of(leader.Standing)), ("fault", "fault." + Codes.Of(leader.Code)));
+                verdicts.TellAll(draft, assess(draft.State.Facts));
+            }
+            else if (leader is null)
+            {
+                draft.Say("verdict.nothing");
+            }
+
             closing.Close(draft, leader);
         }
     }

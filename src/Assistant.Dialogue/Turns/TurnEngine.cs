@@ -17,8 +17,7 @@ public sealed class TurnEngine : ITurnEngine
     private readonly ShortWords words;
     private readonly Understand understand;
     private readonly AnswerQuestion answer;
-    private readonly Clarifier clarifier;
-    private readonly Corrector corrector;
+    private readonly Hearing hearing;
     private readonly FactTaker taker;
     private readonly Commands commands;
     private readonly WalkGuide guide;
@@ -31,10 +30,9 @@ public sealed class TurnEngine : ITurnEngine
     public TurnEngine(PhraseBook book, ShortWords words, WalkLibrary walks, Understand understand, Assess assess, AnswerQuestion answer)
     {
         (this.book, this.words, this.understand, this.answer) = (book, words, understand, answer);
-        clarifier = new(understand);
-        corrector = new(understand);
         taker = new(book, assess);
         guide = new(book, walks, taker, assess);
+        hearing = new(understand, words, guide.Stand);
         commands = new(book, words, walks, guide);
         own = new(book, words, understand, taker, commands, guide);
         handover = new(book);
@@ -120,28 +118,10 @@ public sealed class TurnEngine : ITurnEngine
             return settled;
         }
 
-        var context = new UnderstandingContext(Expected(state) ?? guide.Stand.NextFact(state), state.Units) { Place = WhereIs(message.Person, state) };
-        var understood = understand(message.Text, context);
-        if (state.Clarification is { } open && understood.Intent is not (Intent.Command or Intent.Question) && !Clarifier.IsWhole(understood))
-        {
-            understood = clarifier.Complete(open, message.Text, context) ?? understood;
-        }
-
-        understood = corrector.Redirect(state, message.Person, message.Text, context, understood) ?? understood;
-        if (state.LastMessage == 0 && understood is { Intent: Intent.Answer, Readings: [], Observations: [] } && !message.Text.Any(char.IsDigit))
-        {
-            // "cold room is warm" opens the call; what it leaves open was not asked.
-            understood = Understood.Unknown;
-        }
-
-        if (Cylinder(draft, understood, message, context.Expected))
+        var (understood, expected) = hearing.Hear(state, message, plain);
+        if (Cylinder(draft, understood, message, expected))
         {
             return guide.Finish(draft, null);
-        }
-
-        if (AnswersNothing(understood, state, message.Text, plain))
-        {
-            understood = Understood.Unknown;
         }
 
         return understood.Intent switch
@@ -149,14 +129,9 @@ public sealed class TurnEngine : ITurnEngine
             Intent.Command => commands.Obey(draft, understood.Command!, message.Text, understood),
             Intent.Question => Answer(draft, understood),
             Intent.Answer => TakeAnswer(draft, understood, message),
-            _ => Guess(draft, plain, context.Expected, isFirst: state.LastMessage == 0),
+            _ => Guess(draft, plain, expected, isFirst: state.LastMessage == 0),
         };
     }
-
-    // Where no fact was asked, a bare yes or "safe" is no number half heard.
-    private bool AnswersNothing(Understood understood, VisitState state, string text, string plain) =>
-        understood is { Intent: Intent.Answer, Readings: [], Observations: [], Clarify: Clarify.Value or Clarify.Fact } && Expected(state) is null
-        && !text.Any(char.IsDigit) && (understood.Clarify == Clarify.Value || words.IsYes(plain) || words.IsNo(plain) || words.IsConfirm(plain));
 
     // What is said of a cylinder goes to its account; "skip" at what is asked of one leaves that out and not the walk's stop.
     private bool Cylinder(TurnDraft draft, Understood understood, InboundMessage message, Fact? expected)
@@ -176,7 +151,7 @@ public sealed class TurnEngine : ITurnEngine
         var assessment = values.Any() ? taker.Take(draft, values, guide.Stand.Stop(draft.State)) : null;
         if (understood.Clarify is not null)
         {
-            draft.Emit(Clarifier.Event(understood, new(message.Text, message.Person, message.At), Expected(draft.State)?.Name));
+            draft.Emit(Clarifier.Event(understood, new(message.Text, message.Person, message.At), hearing.Asked(draft.State)?.Name));
         }
         else if (!understood.Unheard.IsEmpty)
         {
@@ -236,7 +211,7 @@ public sealed class TurnEngine : ITurnEngine
         }
 
         // Who went out before the room was through: what is read there is as good, in any order.
-        if (words.IsArrived(plain) && PlaceOfTheStop(draft.State) == Place.Room)
+        if (words.IsArrived(plain) && Hearing.PlaceOfTheStop(draft.State) == Place.Room)
         {
             draft.Say("arrived.early");
             return guide.Finish(draft, null);
@@ -303,18 +278,4 @@ public sealed class TurnEngine : ITurnEngine
             draft.Say("open.site", ("site", site));
         }
     }
-
-    // Where the walk stands, unless the speaker has read something elsewhere since. The places of a walk carry the names of the facts' places.
-    private static Place? WhereIs(string person, VisitState state)
-    {
-        var reached = state.Run is { Stop: { } stop } run ? run.Reached(stop)?.Number ?? 0 : 0;
-        var since = state.History.Values.SelectMany(entries => entries)
-            .Where(t => t.Number > reached && t.By == person && t.Value?.Fact.Place is Place.Room or Place.Unit).MaxBy(t => t.Number);
-        return since?.Value!.Fact.Place ?? PlaceOfTheStop(state);
-    }
-
-    private static Place? PlaceOfTheStop(VisitState state) => Enum.TryParse<Place>(state.Place, ignoreCase: true, out var place) ? place : null;
-
-    private Fact? Expected(VisitState state) =>
-        state.Questioned.Values.MinBy(q => q.Number)?.Value.Fact ?? state.Clarification?.Fact ?? DisputeSettler.Open(state)?.Fact ?? CylinderTaker.Expected(state) ?? RequestTaker.Due(state, guide.Stand.Stop(state))?.Fact ?? Asker.FactAt(state);
 }

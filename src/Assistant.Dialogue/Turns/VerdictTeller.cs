@@ -30,6 +30,11 @@ internal sealed class VerdictTeller(PhraseBook book, Assess assess)
             return;
         }
 
+        if (last is { Standing: "established" } && last.Fault != fault && leader.Standing != Standing.Established && !draft.State.Mended.Exists(m => m.Fault == last.Fault))
+        {
+            draft.Say("verdict.withdrawn", ("fault", "fault." + last.Fault));
+        }
+
         var units = draft.State.Units;
         var text = book.Say("verdict." + standing, units, ("fault", "fault." + fault));
         var because = leader.Because.Select(r => book.Say(r, units)).ToImmutableArray();

@@ -19,7 +19,8 @@ internal static class Reasons
     public static IEnumerable<string> Keys =>
         Enum.GetValues<Symptom>().SelectMany(s => FactOf(s) is null
             ? [Levels[(int)s].Low, Levels[(int)s].Normal, Levels[(int)s].High]
-            : SeenReasons[(int)s].Select(r => r.Key));
+            : SeenReasons[(int)s].Select(r => r.Key))
+        .Concat(new[] { HeadOverUsual, ControlDueUsually }.SelectMany(k => new[] { $"reason.{k}-low", $"reason.{k}-normal", $"reason.{k}-high" }));
 
     /// <param name="isInOrder">True where the number speaks for a sound plant: what fits within its error is not called low or high.</param>
     public static Reason Of(Symptom symptom, PlantState state, Measure measure, bool isInOrder = false)
@@ -38,6 +39,13 @@ internal static class Reasons
 
         return Numbers(measure.Value < least ? low : measure.Value > most ? high : normal, symptom, state, measure.Value);
     }
+
+    // What is set usually is not said to be set here.
+    private static string OfTheSetting(string key, PlantState state) =>
+        state.Facts.Has(FactCatalogue.HeadPressureControlSetting) ? key : key.Replace("head-over-setting", HeadOverUsual, StringComparison.Ordinal).Replace("control-due", ControlDueUsually, StringComparison.Ordinal);
+
+    private const string HeadOverUsual = "head-over-usual-setting";
+    private const string ControlDueUsually = "control-due-usually";
 
     // Between which a number is called usual: as a sound plant shows it, or where no plant is usual, as the words of its sentences part.
     private static (double Least, double Most) Usual(Symptom symptom) => symptom switch
@@ -75,9 +83,9 @@ internal static class Reasons
         Subcooling => new(key, ("subcooling", Kelvins(value))),
         HeadExcess when !state.Condensing.IsKnown || !state.Ambient.IsKnown => SplitOnly(key, state, value),
         HeadExcess => new(key, ("condensing", Degrees(state.Condensing.Value)), ("expected", Degrees(state.Condensing.Value - value)), ("ambient", Degrees(state.Ambient.Value))),
-        HeadOverSetting => new(key, ("condensing", Degrees(state.Condensing.Value)), ("setting", Degrees(state.Setting.Value))),
+        HeadOverSetting => new(OfTheSetting(key, state), ("condensing", Degrees(state.Condensing.Value)), ("setting", Degrees(state.Setting.Value))),
         SplitShare => new(key, ("split", Kelvins(Derivations.Split(state).Value)), ("expected", Kelvins(Derivations.Split(state).Value / value))),
-        ControlDue => new(key, ("ambient", Degrees(state.Ambient.Value)), ("setting", Degrees(state.Setting.Value))),
+        ControlDue => new(OfTheSetting(key, state), ("ambient", Degrees(state.Ambient.Value)), ("setting", Degrees(state.Setting.Value))),
         ColdSplitExcess => new(key, ("split", Kelvins(Derivations.Split(state).Value)), ("design", Kelvins(state.DesignSplit))),
         TdShare => new(key, ("td", Kelvins(Derivations.Td(state).Value)), ("design", Kelvins(state.DesignTd))),
         AirShare => new(key, ("drop", Kelvins((state.Temperature(FactCatalogue.EvaporatorAirIn) - state.Temperature(FactCatalogue.EvaporatorAirOut)).Value)), ("td", Kelvins(Derivations.Td(state).Value))),

@@ -60,6 +60,20 @@ public class ReasonNumberTests
         Assert.Equal(expected, reason.Parts.Single(p => p.Name == part).Amount!.Value.Canonical, 0.6);
     }
 
+    // 145 psig is 69 degF dew (the saturation table of R404A); 84 degF is what such controls are usually set for.
+    [Theory]
+    [InlineData("", "reason.head-over-usual-setting-low")]
+    [InlineData("head_pressure_control_setting 90 degF", "reason.head-over-setting-low")]
+    public void A_setting_that_nobody_told_is_called_the_usual_one(string setting, string key)
+    {
+        string[] told = ["refrigerant R404A", "application freezer", "box_temperature 14 degF", "ambient_temperature 28 degF", "compressor running", "sight_glass flashing",
+            "suction_pressure 2 psig", "discharge_pressure 145 psig", .. setting.Length > 0 ? new[] { setting } : []];
+        var reasons = Assessor.Assess(FactsOf.Visit(told)).Findings.SelectMany(f => f.Because.Concat(f.Against)).Select(r => r.Key).ToList();
+
+        Assert.Contains(key, reasons);
+        Assert.DoesNotContain(reasons, r => r != key && r.StartsWith("reason.head-over", StringComparison.Ordinal));
+    }
+
     // A split said outright: 25 degF is the plate's, so 10 is little and 45 is much.
     [Theory]
     [InlineData("condenser_split 45 degF", "condenser_coil dirty", FaultCode.CondenserAirflow, "reason.split-share-high", 25, 13.9)]
