@@ -33,9 +33,9 @@ internal sealed class Corrector(Understand understand)
     // "no 44" where a number is asked answers nothing with its no; where a choice is asked it may.
     private static bool MayNotAnswer(Fact? expected, Understood understood) => expected is { IsQuantity: true } || !Clarifier.IsWhole(understood);
 
-    // Of several things told at once, which one is put right is open.
+    // Of several things told at once, which one is put right is open. A bare "no" is no correction of a yes.
     private Understood? OfTheLast(ImmutableArray<Fact> told, string text, UnderstandingContext context, Understood understood) =>
-        told.Where(f => f != context.Expected).Select(f => As(f, text, context)).OfType<Understood>().ToList() switch
+        told.Where(f => f != context.Expected && (f.Kind != FactKind.YesNo || understood.Correcting!.IsPlain)).Select(f => As(f, text, context)).OfType<Understood>().ToList() switch
         {
             [] => null,
             [var only] => only,

@@ -30,7 +30,7 @@ internal sealed class Hearing(Understand understand, ShortWords words, WalkStand
 
         // "cold room is warm" opens the call; what it leaves open was not asked.
         var opensTheCall = state.LastMessage == 0 && understood is { Intent: Intent.Answer, Readings: [], Observations: [] } && !message.Text.Any(char.IsDigit);
-        return (opensTheCall || AnswersNothing(understood, state, message.Text, plain) ? Understood.Unknown : understood, context.Expected);
+        return (opensTheCall || AnswersNothing(understood, state, message.Text) ? Understood.Unknown : understood, context.Expected);
     }
 
     /// <summary>The fact that the visit asks for now: what is questioned or was asked back first, else the walk's own; null where it asks for a word.</summary>
@@ -40,10 +40,9 @@ internal sealed class Hearing(Understand understand, ShortWords words, WalkStand
     /// <summary>The place of the stop the walk stands at. The places of a walk carry the names of the facts' places.</summary>
     public static Place? PlaceOfTheStop(VisitState state) => Enum.TryParse<Place>(state.Place, ignoreCase: true, out var place) ? place : null;
 
-    // Where no fact was asked, a bare yes or "safe" is no number half heard.
-    private bool AnswersNothing(Understood understood, VisitState state, string text, string plain) =>
-        understood is { Intent: Intent.Answer, Readings: [], Observations: [], Clarify: Clarify.Value or Clarify.Fact } && Asked(state) is null
-        && !text.Any(char.IsDigit) && (understood.Clarify == Clarify.Value || words.IsYes(plain) || words.IsNo(plain) || words.IsConfirm(plain));
+    // Where no fact was asked, a bare yes, "safe" or "nothing" is no number half heard and of no part.
+    private bool AnswersNothing(Understood understood, VisitState state, string text) =>
+        understood is { Intent: Intent.Answer, Readings: [], Observations: [], Clarify: Clarify.Value or Clarify.Fact } && Asked(state) is null && !text.Any(char.IsDigit);
 
     // Where the walk stands, unless the speaker has read something elsewhere since.
     private static Place? WhereIs(string person, VisitState state)

@@ -116,6 +116,11 @@ internal sealed class OwnWords(PhraseBook book, ShortWords words, Understand und
                 return null;
             }
 
+            if (draft.State.Clarification is { What: "fact" } open)
+            {
+                draft.Emit(new EventWithdrawn(open.Number) { At = draft.At, By = draft.By });
+            }
+
             // An "ok" to what is to be done does not say that it was.
             draft.Say("act.waiting");
             return guide.Finish(draft, null);

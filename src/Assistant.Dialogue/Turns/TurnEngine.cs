@@ -13,6 +13,9 @@ namespace Assistant.Dialogue.Turns;
 /// </summary>
 public sealed class TurnEngine : ITurnEngine
 {
+    /// <summary>In letters: nobody describes the spot of a leak at greater length.</summary>
+    private const int LongestPlace = 80;
+
     private readonly PhraseBook book;
     private readonly ShortWords words;
     private readonly Understand understand;
@@ -129,7 +132,7 @@ public sealed class TurnEngine : ITurnEngine
             Intent.Command => commands.Obey(draft, understood.Command!, message.Text, understood),
             Intent.Question => Answer(draft, understood),
             Intent.Answer => TakeAnswer(draft, understood, message),
-            _ => Guess(draft, plain, expected, isFirst: state.LastMessage == 0),
+            _ => Guess(draft, message.Text.Trim(), plain, expected, isFirst: state.LastMessage == 0, understood.IsQuestion),
         };
     }
 
@@ -191,7 +194,7 @@ public sealed class TurnEngine : ITurnEngine
     }
 
     // What the understanding leaves alone: a choice said as it is written.
-    private Turn Guess(TurnDraft draft, string plain, Fact? expected, bool isFirst)
+    private Turn Guess(TurnDraft draft, string text, string plain, Fact? expected, bool isFirst, bool isQuestion)
     {
         if (own.Choose(draft, plain, isWhole: false) is { } chosen)
         {
@@ -210,6 +213,12 @@ public sealed class TurnEngine : ITurnEngine
             return guide.Finish(draft, null);
         }
 
+        if (!isQuestion && guide.Stand.WantsPlaceOfLeak(draft.State) && plain.Length is > 2 and <= LongestPlace)
+        {
+            LeakTaker.Take(draft, text);
+            return guide.Finish(draft, null);
+        }
+
         // Who went out before the room was through: what is read there is as good, in any order.
         if (words.IsArrived(plain) && Hearing.PlaceOfTheStop(draft.State) == Place.Room)
         {
@@ -223,7 +232,7 @@ public sealed class TurnEngine : ITurnEngine
             draft.Emit(new EventWithdrawn(open.Number) { At = draft.At, By = draft.By });
         }
 
-        draft.Say("unknown.text");
+        draft.Say(isQuestion ? "unanswered.question" : "unknown.text");
         return guide.Finish(draft, null);
     }
 

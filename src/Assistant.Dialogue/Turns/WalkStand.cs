@@ -20,6 +20,9 @@ internal sealed class WalkStand(WalkLibrary library, Assess assess)
     /// <summary>True where the stop waits for a word and not for a fact.</summary>
     public bool IsAtStep(VisitState state) => Stop(state).Kind is StopKind.Confirms or StopKind.Acts;
 
+    /// <summary>True where the stop waits for the place of a leak, which any words can name.</summary>
+    public bool WantsPlaceOfLeak(VisitState state) => Stop(state) is { Kind: StopKind.Confirms, Until: WasLeakFound };
+
     /// <summary>True where the stop waits until a fault is put right.</summary>
     public bool IsAtRepair(VisitState state) =>
         Stop(state).Kind == StopKind.Acts && Leader(state) is { } leader && !Walk(state).Action(leader.Code).Outdates.IsEmpty;

@@ -74,10 +74,10 @@ internal sealed class WalkSwitch(WalkLibrary library)
         }
     }
 
-    /// <summary>The walk that leads through putting a fault right, where it was not begun since the last fault was put right; otherwise null.</summary>
+    /// <summary>The walk that leads through putting a fault right, where it was not gone through since the last fault was put right; otherwise null.</summary>
     public static string? Through(VisitState state, FaultAction action)
     {
         var since = state.Mended.IsEmpty ? 0 : state.Mended[^1].Number;
-        return action.Walk is { } walk && (state.Runs.Latest(walk) is not { } run || run.StartedBy < since) && !state.Declined.Exists(d => d.Walk == walk && d.Number > since) ? walk : null;
+        return action.Walk is { } walk && (state.Runs.Latest(walk) is not { FinishedBy: not null } run || run.StartedBy < since) && !state.Declined.Exists(d => d.Walk == walk && d.Number > since) ? walk : null;
     }
 }

@@ -83,7 +83,7 @@ public sealed class Understander
         }
 
         return question.Question is null
-            ? Answer(told)
+            ? Answer(told) with { IsQuestion = told.IsNothing }
             : Answer(told) with { Intent = Intent.Question, Question = question.Question, Arguments = questions.Arguments(message, question, context.Units) };
     }
 

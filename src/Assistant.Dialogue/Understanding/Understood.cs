@@ -38,5 +38,8 @@ public sealed record Understood(
     /// <summary>That it puts right what an earlier message said, or null. Whether it does is the dialogue's to see, which knows what that was.</summary>
     public Correcting? Correcting { get; init; }
 
+    /// <summary>True for a question that is none of those known: what it asks is not understood, but that it asks is.</summary>
+    public bool IsQuestion { get; init; }
+
     public static Understood Unknown { get; } = new(Intent.Unknown, null, null, [], [], null, QuestionArguments.None);
 }
