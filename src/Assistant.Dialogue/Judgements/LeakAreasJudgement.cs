@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Assistant.Trade.Rules;
 
 namespace Assistant.Dialogue.Judgements;
@@ -15,6 +16,10 @@ internal sealed record LeakAreasJudgement() : Judgement("leak-areas", ["some", "
         "leak-coil", "leak-distributor", "leak-valve", "leak-lines",
     ];
 
+    // Those that were clear are counted: a dozen lines would push the suspects out of sight.
+    private static Reason Clear(int count, bool isRest) =>
+        new(isRest ? "judged.leak-area.clear-rest" : "judged.leak-area.clear-all", ("count", count.ToString(CultureInfo.InvariantCulture)));
+
     public override Judged Judge(JudgementView view)
     {
         var searched = Areas.Where(a => view.Visit.Chosen(a) is not null).ToList();
@@ -24,7 +29,7 @@ internal sealed record LeakAreasJudgement() : Judgement("leak-areas", ["some", "
             Because =
             [
                 .. suspects.Select(a => new Reason("judged.leak-area.suspect", ("area", a))),
-                .. searched.Except(suspects).Select(a => new Reason("judged.leak-area.clear", ("area", a))),
+                .. searched.Count > suspects.Count ? new[] { Clear(searched.Count - suspects.Count, suspects.Count > 0) } : [],
             ],
         };
     }

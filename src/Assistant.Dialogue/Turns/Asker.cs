@@ -74,10 +74,10 @@ internal sealed class Asker(PhraseBook book)
             new(book.Say(stop.Says.Length > 0 ? stop.Says : "ask." + fact.Name, state.Units), fact.Choices, fact),
         StopKind.Confirms => new(book.Say(stop.Says, state.Units), ["ok"], null),
         StopKind.Chooses => new(book.Say(stop.Says, state.Units), [.. stop.Choice!.Options.Select(o => book.Word(o.Name))], null),
-        StopKind.Acts when leader is not null && through is not null =>
-            new(book.Say("act." + Codes.Of(leader.Code), state.Units).Then(book.Say("offer." + through, state.Units)), ["yes", "done", "later"], null),
-        StopKind.Acts when leader is not null =>
-            new(book.Say("act." + Codes.Of(leader.Code), state.Units), leader.Code == FaultCode.NoFault ? ["ok"] : ["done", "later"], null),
+        StopKind.Acts when FaultInHand.At(state, stop, leader) is { } fault && through is not null =>
+            new(book.Say("act." + Codes.Of(fault), state.Units).Then(book.Say("offer." + through, state.Units)), ["yes", "done", "later"], null),
+        StopKind.Acts when FaultInHand.At(state, stop, leader) is { } fault =>
+            new(book.Say("act." + Codes.Of(fault), state.Units), fault == FaultCode.NoFault ? ["ok"] : ["done", "later"], null),
         StopKind.Acts when assessment.Next is { } next =>
             new(book.Say("act.read-next", state.Units, ("fact", next.Name)), ["done"], null),
         StopKind.Acts => new(book.Say("act.not-enough-evidence", state.Units), ["done"], null),

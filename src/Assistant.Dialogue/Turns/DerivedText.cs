@@ -1,3 +1,5 @@
+using Assistant.Dialogue.Visits;
+using Assistant.Dialogue.Walks;
 using Assistant.Trade.Facts;
 using Assistant.Trade.Rules;
 using static Assistant.Trade.Facts.FactCatalogue;
@@ -33,14 +35,35 @@ internal static class DerivedText
         }
 
         if (now.Overlaps([SuctionPressure, SuctionPressureAtEvaporator, SuctionLineTemperatureAtBulb, SuctionLineTemperatureAtCompressor])
-            && derived.Superheat is { } superheat)
+            && derived.Superheat is { } superheat && IsOfNow(draft.State, SuctionPressure, SuctionPressureAtEvaporator, SaturatedSuctionTemperature)
+            && IsOfNow(draft.State, SuctionLineTemperatureAtBulb, SuctionLineTemperatureAtCompressor))
         {
             draft.Say(derived.SuperheatIsApproximate ? "derived.superheat-approximate" : "derived.superheat", ("superheat", superheat));
         }
 
-        if (now.Overlaps([LiquidPressure, LiquidLineTemperature, DischargePressure, CondenserOutletTemperature]) && derived.Subcooling is { } subcooling)
+        if (now.Overlaps([LiquidPressure, LiquidLineTemperature, DischargePressure, CondenserOutletTemperature]) && derived.Subcooling is { } subcooling
+            && IsOfNow(draft.State, DischargePressure, LiquidPressure, SaturatedCondensingTemperature) && IsOfNow(draft.State, LiquidLineTemperature, CondenserOutletTemperature))
         {
             draft.Say("derived.subcooling", ("subcooling", subcooling));
         }
+    }
+
+    // In a walk that changes the plant, a reading from before it and one from now make no difference of anything: one of these was read since.
+    private static bool IsOfNow(VisitState state, params ReadOnlySpan<Fact> facts)
+    {
+        if (state.Run is not { } run || run.Walk == WalkLibrary.OpeningWalk)
+        {
+            return true;
+        }
+
+        foreach (var fact in facts)
+        {
+            if (state.History.TryGetValue(fact, out var entries) && entries[^1] is { Value: not null } latest && latest.Number > run.StartedBy)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }

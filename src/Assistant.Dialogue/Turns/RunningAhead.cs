@@ -7,11 +7,14 @@ namespace Assistant.Dialogue.Turns;
 /// <summary>Finds what a bare word is of that does not answer the question: "bubbles" at the condenser's coil is the sight glass.</summary>
 internal sealed class RunningAhead(Understand understand, ShortWords words)
 {
+    /// <summary>A longer message is no bare word.</summary>
+    private const int MostWords = 3;
+
     /// <summary>The observation that is meant, or null where none or several could be.</summary>
     /// <param name="understood">What the message gave with the question in mind: nothing but that a value is open.</param>
     public Understood? Find(VisitState state, string text, string plain, UnderstandingContext context, Understood understood)
     {
-        if (understood is not { Intent: Intent.Answer, Readings: [], Observations: [], Clarify: Clarify.Value } || context.Expected is not { IsQuantity: false } asked || text.Any(char.IsDigit)
+        if (understood is not { Intent: Intent.Answer, Readings: [], Observations: [], Clarify: Clarify.Value } || context.Expected is not { IsQuantity: false } asked || text.Any(char.IsDigit) || plain.Count(c => c == ' ') >= MostWords
             || !state.Questioned.IsEmpty || DisputeSettler.Open(state) is not null)
         {
             return null;

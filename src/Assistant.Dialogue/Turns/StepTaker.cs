@@ -80,11 +80,11 @@ internal sealed class StepTaker(WalkStand stand, WalkSwitch walks, VerdictTeller
     {
         var stop = stand.Stop(draft.State);
         var leader = stop.Kind == StopKind.Confirms ? null : stand.Leader(draft.State);
-        if (stop.Kind == StopKind.Acts && leader is not null && stand.Walk(draft.State).Action(leader.Code).Outdates is { IsEmpty: false } outdates)
+        if ((stand.InHand(draft.State) ?? UnderRepair(draft.State, stop)) is { } fault && stand.Walk(draft.State).Action(fault).Outdates is { IsEmpty: false } outdates)
         {
-            draft.Emit(new FaultMended(Codes.Of(leader.Code), outdates) { At = draft.At, By = draft.By });
+            draft.Emit(new FaultMended(Codes.Of(fault), outdates) { At = draft.At, By = draft.By });
             Reopen(draft);
-            draft.Say("taken.mended", ("fault", "fault." + Codes.Of(leader.Code)));
+            draft.Say("taken.mended", ("fault", "fault." + Codes.Of(fault)));
         }
         else if (stop.Kind is StopKind.Confirms or StopKind.Acts && IsElsewhere(draft) && (stop.IsRequired || !stop.Hazards.IsEmpty || !stop.Cautions.IsEmpty))
         {
@@ -111,6 +111,10 @@ internal sealed class StepTaker(WalkStand stand, WalkSwitch walks, VerdictTeller
             closing.Close(draft, leader);
         }
     }
+
+    // The walk asks for readings again while the repair they were lost to is not said to be done: "done" is of the repair first.
+    private FaultCode? UnderRepair(VisitState state, WalkStop stop) =>
+        stop.Kind is StopKind.Asks or StopKind.Proves && stand.Walk(state) == stand.Library.Opening && FaultInHand.IsUnderRepair(state) ? Codes.FindFault(state.LastVerdict!.Fault) : null;
 
     // Who helps from afar can not see whether a step is safe.
     private static bool IsElsewhere(TurnDraft draft) => VisitCrew.RoleOf(draft.State, draft.By) != VisitCrew.OnSite;

@@ -14,7 +14,8 @@ internal sealed class StopArrival(PhraseBook book, CautionGiver cautions)
     {
         var state = draft.State;
         var fact = stop.Kind == StopKind.Proves ? view.Assessment.Next : stop.Asks;
-        var about = stop.Kind == StopKind.Acts && view.Leader is { } leader ? Codes.Of(leader.Code) : fact?.Name;
+        var inHand = FaultInHand.At(state, stop, view.Leader);
+        var about = inHand is { } fault ? Codes.Of(fault) : fact?.Name;
 
         // A stop without a place is taken where the technician is, unless the fact it wants is elsewhere.
         var there = stop.Place ?? PlaceOf(fact) ?? state.Place ?? place;
@@ -30,7 +31,7 @@ internal sealed class StopArrival(PhraseBook book, CautionGiver cautions)
         }
 
         draft.Emit(new StopReached(view.Walk.Name, stop.Name, there) { At = draft.At, By = draft.By, About = about });
-        var action = stop.Kind == StopKind.Acts && view.Leader is not null ? view.Walk.Action(view.Leader.Code) : null;
+        var action = inHand is { } acted ? view.Walk.Action(acted) : null;
         foreach (var caution in action is null ? stop.Hazards : stop.Hazards.AddRange(action.Cautions))
         {
             cautions.Now(draft, caution, there);

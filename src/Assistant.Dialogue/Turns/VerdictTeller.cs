@@ -17,6 +17,11 @@ internal sealed class VerdictTeller(PhraseBook book, Assess assess)
     public void Tell(TurnDraft draft, Assessment assessment, Finding? leader, bool isLikelyNews)
     {
         var last = draft.State.LastVerdict;
+        if (FaultInHand.IsUnderRepair(draft.State) && leader is not { Standing: Standing.Established })
+        {
+            return;
+        }
+
         if (leader is null || !IsWorthSaying(leader, isLikelyNews))
         {
             TakeBack(draft, last);

@@ -24,8 +24,10 @@ internal sealed class WalkStand(WalkLibrary library, Assess assess)
     public bool WantsPlaceOfLeak(VisitState state) => Stop(state) is { Kind: StopKind.Confirms, Until: WasLeakFound };
 
     /// <summary>True where the stop waits until a fault is put right.</summary>
-    public bool IsAtRepair(VisitState state) =>
-        Stop(state).Kind == StopKind.Acts && Leader(state) is { } leader && !Walk(state).Action(leader.Code).Outdates.IsEmpty;
+    public bool IsAtRepair(VisitState state) => InHand(state) is { } fault && !Walk(state).Action(fault).Outdates.IsEmpty;
+
+    /// <summary>The fault that is being put right where the visit stands, or null.</summary>
+    public FaultCode? InHand(VisitState state) => FaultInHand.At(state, Stop(state), Leader(state));
 
     /// <summary>The fact that is asked once the step the visit stands at is confirmed, or null: "31" at "tell me when you are there" answers ahead.</summary>
     public Fact? NextFact(VisitState state)
@@ -59,7 +61,7 @@ internal sealed class WalkStand(WalkLibrary library, Assess assess)
 
     /// <summary>The walk that can be gone instead of the bare repair the visit stands at, or null.</summary>
     public string? Through(VisitState state) =>
-        Stop(state).Kind == StopKind.Acts && Leader(state) is { } leader ? WalkSwitch.Through(state, Walk(state).Action(leader.Code)) : null;
+        InHand(state) is { } fault ? WalkSwitch.Through(state, Walk(state).Action(fault)) : null;
 
     /// <summary>The title of the walk under way, then of those left for it.</summary>
     public IReadOnlyList<string> Titles(VisitState state) =>

@@ -39,7 +39,7 @@ public class LeakJudgementTests
 
         Assert.Equal("some", judged.Outcome);
         Assert.Equal(
-            ["suspect leak-drier", "suspect leak-coil", "clear leak-condenser"],
+            ["suspect leak-drier", "suspect leak-coil", "clear-rest 1"],
             judged.Because.Select(r => $"{r.Key[(r.Key.LastIndexOf('.') + 1)..]} {r.Parts[0].Word}"));
         Assert.Equal("none", Judging.Of("leak-areas", "choice: leak-coil = nothing-there").Outcome);
     }
