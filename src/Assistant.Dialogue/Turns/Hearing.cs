@@ -30,7 +30,7 @@ internal sealed class Hearing(Understand understand, ShortWords words, WalkStand
 
         // "cold room is warm" opens the call; what it leaves open was not asked.
         var opensTheCall = state.LastMessage == 0 && understood is { Intent: Intent.Answer, Readings: [], Observations: [] } && !message.Text.Any(char.IsDigit);
-        return (opensTheCall || AnswersNothing(understood, state, message.Text) ? Understood.Unknown : understood, context.Expected);
+        return (opensTheCall || AnswersNothing(understood, state, message.Text) ? Understood.Unknown with { Cylinder = understood.Cylinder } : understood, context.Expected);
     }
 
     /// <summary>The fact that the visit asks for now: what is questioned or was asked back first, else the walk's own; null where it asks for a word.</summary>

@@ -213,7 +213,7 @@ public sealed class TurnEngine : ITurnEngine
             return guide.Finish(draft, null);
         }
 
-        if (!isQuestion && guide.Stand.WantsPlaceOfLeak(draft.State) && plain.Length is > 2 and <= LongestPlace)
+        if (!isQuestion && guide.Stand.WantsPlaceOfLeak(draft.State) && plain.Contains(' ') && plain.Length <= LongestPlace)
         {
             LeakTaker.Take(draft, text);
             return guide.Finish(draft, null);
