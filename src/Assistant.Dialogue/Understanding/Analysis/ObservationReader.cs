@@ -17,6 +17,7 @@ internal sealed class ObservationReader(Lexicon lexicon)
     {
         var observed = new Observed();
         var asked = items.Count <= LongestAnswer ? expected : null;
+        Place? told = null;
         for (var from = 0; from < items.Count;)
         {
             var to = from;
@@ -25,7 +26,8 @@ internal sealed class ObservationReader(Lexicon lexicon)
                 to++;
             }
 
-            Clause(items, from, to, asked, new(place, Told(items, to)), observed);
+            told = Told(items, from, to) ?? told;
+            Clause(items, from, to, asked, new(place, told), observed);
             if (to < items.Count && items[to].Has(Cue.Correction))
             {
                 observed.Corrected();
@@ -41,10 +43,10 @@ internal sealed class ObservationReader(Lexicon lexicon)
         return observed;
     }
 
-    // The place the message itself speaks of, by the last name up to here that belongs to one place only.
-    private static Place? Told(List<Item> items, int to)
+    // The place the message itself speaks of, by the last name in this stretch that belongs to one place only.
+    private static Place? Told(List<Item> items, int from, int to)
     {
-        for (var i = to - 1; i >= 0; i--)
+        for (var i = to - 1; i >= from; i--)
         {
             if (items[i].Facts.Count > 0 && items[i].Facts[0].Fact.Place is (Place.Room or Place.Unit) and var place && items[i].Facts.All(f => f.Fact.Place == place))
             {
