@@ -18,7 +18,11 @@ internal sealed class Hearing(Understand understand, ShortWords words, WalkStand
     /// <param name="plain">The message in small letters, without punctuation.</param>
     public (Understood Understood, Fact? Expected) Hear(VisitState state, InboundMessage message, string plain)
     {
-        var context = new UnderstandingContext(Asked(state) ?? stand.NextFact(state), state.Units) { Place = WhereIs(message.Person, state) };
+        var context = new UnderstandingContext(Asked(state) ?? stand.NextFact(state), state.Units)
+        {
+            Place = WhereIs(message.Person, state),
+            IsRoomUnknown = !state.Facts.Has(FactCatalogue.Application) && !state.Facts.Has(FactCatalogue.BoxTemperature),
+        };
         var understood = understand(message.Text, context);
         if (state.Clarification is { } open && understood.Intent is not (Intent.Command or Intent.Question) && !Clarifier.IsWhole(understood))
         {

@@ -25,6 +25,20 @@ public sealed class NamedRoomTests
     }
 
     [Theory]
+    [InlineData("freezer warm 18f", "box_temperature", 18, "freezer")]
+    [InlineData("the freezer is at 18", "box_temperature", 18, "freezer")]
+    [InlineData("cooler at 52", "box_temperature", 52, "cooler")]
+    public void While_nothing_of_the_room_was_told_what_it_is_called_says_its_kind(string text, string fact, double reads, string kind)
+    {
+        var first = LexiconFiles.Understander.Understand(text, new(FactCatalogue.Refrigerant, UnitSystem.Us) { IsRoomUnknown = true });
+
+        Assert.Equal([(fact, reads)], first.Readings.Select(r => (r.Fact.Name, r.Value)));
+        Assert.Equal([("application", kind)], first.Observations.Select(o => (o.Fact.Name, o.Value)));
+        // Later it may be the room next door.
+        Assert.Empty(Understand(text, FactCatalogue.Refrigerant).Observations);
+    }
+
+    [Theory]
     [InlineData("valve setting is 90 degrees", null, "head_pressure_control_setting")]
     [InlineData("the valve is set at 180 psi", null, "head_pressure_control_setting")]
     [InlineData("valve setting is 8 degrees", "superheat", "superheat")]

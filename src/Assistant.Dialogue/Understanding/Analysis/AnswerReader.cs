@@ -36,6 +36,11 @@ internal sealed class AnswerReader(Lexicon lexicon)
         var readings = new ReadingCollector(items, context);
         var unnamed = readings.TakeNamed(nameOf, ambiguous, lexicon);
         var observed = observations.Read(Unspoken(items, nameOf), context.Expected, context.Place);
+        if (context.IsRoomUnknown)
+        {
+            ObservationReader.NameRoom(items, observed);
+        }
+
         new UnnamedNumbers(items, readings, context).Take(unnamed, ambiguous);
         if (denied)
         {

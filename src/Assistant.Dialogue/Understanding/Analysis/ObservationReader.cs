@@ -43,6 +43,16 @@ internal sealed class ObservationReader(Lexicon lexicon)
         return observed;
     }
 
+    /// <summary>The kind of the room by the word it is called by, where the message tells it in no other way.</summary>
+    public static void NameRoom(List<Item> items, Observed observed)
+    {
+        if (!observed.Clear.Any(o => o.Fact == FactCatalogue.Application)
+            && items.SelectMany(i => i.Values).FirstOrDefault(v => v.Fact == FactCatalogue.Application && v.Alone) is { } kind)
+        {
+            observed.Add(kind.Fact, kind.Value, false);
+        }
+    }
+
     // The place the message itself speaks of, by the last name in this stretch that belongs to one place only.
     private static Place? Told(List<Item> items, int from, int to)
     {
