@@ -68,8 +68,13 @@ internal sealed partial class Clarifier(Understand understand)
                 yield return $"{open.Text} {text}";
                 yield return $"{text} {open.Text}";
                 break;
+            // A bare "no" denies whatever stands behind it: "no", then "digits", are none of anything.
             default:
-                yield return $"{open.Text} {text}";
+                if (ShortWords.Plain(open.Text) is not ("no" or "nope" or "nah"))
+                {
+                    yield return $"{open.Text} {text}";
+                }
+
                 break;
         }
     }
