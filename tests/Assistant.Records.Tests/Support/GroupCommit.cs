@@ -13,7 +13,9 @@ namespace Assistant.Records.Tests.Support;
 /// </summary>
 internal static class GroupCommit
 {
-    private static readonly TimeSpan Measured = TimeSpan.FromSeconds(5);
+    private static readonly TimeSpan Measured = TimeSpan.FromSeconds(3);
+
+    private const int Rounds = 4;
 
     public static async Task RunAsync()
     {
@@ -28,28 +30,44 @@ internal static class GroupCommit
         Directory.Delete(folder, recursive: true);
     }
 
+    // By turns, as a machine that others use is now quicker and now slower.
     private static async Task MeasureAsync(string name, IRecordsDatabase database)
     {
         await using var log = await EventLog.OpenAsync(database);
-        await TurnsAsync(log, "warm-up", 8, TimeSpan.FromSeconds(1));
-        var single = await SinglesAsync(log);
-        Console.WriteLine($"{name}: {single:0} events a second, one a commit");
-        foreach (var conversations in new[] { 1, 8, 64 })
+        await SinglesAsync(log, "warm-up");
+        await TurnsAsync(log, "warm-up", 64, Measured);
+        int[] atOnce = [1, 8, 64];
+        var single = new List<double>();
+        var rates = atOnce.ToDictionary(c => c, _ => new List<double>());
+        var shared = atOnce.ToDictionary(c => c, _ => (Commits: 0L, Appends: 0L));
+        for (var round = 0; round < Rounds; round++)
         {
-            var before = log.Statistics;
-            var rate = await TurnsAsync(log, $"{conversations}", conversations, Measured);
-            var (commits, appends) = (log.Statistics.Commits - before.Commits, log.Statistics.Appends - before.Appends);
-            Console.WriteLine($"{name}: {rate:0} durable turns a second of {conversations} conversations, {rate / single:0.0} times that; {(double)appends / commits:0.0} turns a commit");
+            single.Add(await SinglesAsync(log, $"single-{round}"));
+            foreach (var conversations in atOnce)
+            {
+                var before = log.Statistics;
+                rates[conversations].Add(await TurnsAsync(log, $"{round}-{conversations}", conversations, Measured));
+                var (commits, appends) = shared[conversations];
+                shared[conversations] = (commits + log.Statistics.Commits - before.Commits, appends + log.Statistics.Appends - before.Appends);
+            }
+        }
+
+        Console.WriteLine($"{name}: {single.Average():0} events a second, one a commit");
+        foreach (var (conversations, rate) in rates)
+        {
+            Console.WriteLine(
+                $"{name}: {rate.Average():0} durable turns a second of {conversations} conversations, {rate.Average() / single.Average():0.0} times that "
+                + $"(by round {string.Join(", ", rate.Zip(single, (r, s) => $"{r / s:0.0}"))}); {(double)shared[conversations].Appends / shared[conversations].Commits:0.0} turns a commit");
         }
     }
 
-    private static async Task<double> SinglesAsync(EventLog log)
+    private static async Task<double> SinglesAsync(EventLog log, string visit)
     {
-        await log.AppendAsync(Invented.FirstAppend("single", "single"));
+        await log.AppendAsync(Invented.FirstAppend(visit, visit));
         var (watch, version) = (Stopwatch.StartNew(), 1);
         while (watch.Elapsed < Measured)
         {
-            await log.AppendAsync(new("single", version++, [Invented.Heard("38")]));
+            await log.AppendAsync(new(visit, version++, [Invented.Heard("38")]));
         }
 
         return (version - 1) / watch.Elapsed.TotalSeconds;
