@@ -1,3 +1,4 @@
+using Assistant.Dialogue.Visits;
 using Assistant.Records.Log;
 using Assistant.Records.Rooms;
 using Assistant.Records.Storage.Rows;
@@ -16,14 +17,15 @@ internal sealed class TrackedTables : ILogTables
         (this.context, this.visits, this.messages) = (context, visits, messages);
 
     /// <param name="held">The visits of these ids, held until the transaction ends.</param>
-    public static async Task<TrackedTables> LoadAsync(RecordsContext context, IReadOnlyList<Append> appends, Func<string[], IQueryable<VisitRow>> held)
+    /// <param name="sent">The messages of these channels and ids, pair by pair.</param>
+    public static async Task<TrackedTables> LoadAsync(
+        RecordsContext context, IReadOnlyList<Append> appends, Func<string[], IQueryable<VisitRow>> held, Func<string[], string[], IQueryable<MessageRow>> sent)
     {
-        var channels = appends.Select(a => a.Answer?.Message.Channel).OfType<string>().Distinct().ToList();
-        var messageIds = appends.Select(a => a.Answer?.Message.MessageId).OfType<string>().Distinct().ToList();
+        var messages = appends.Select(a => a.Answer?.Message).OfType<InboundMessage>().Select(m => (m.Channel, Id: m.MessageId)).Distinct().ToList();
         return new(
             context,
             await held([.. appends.Select(a => a.VisitId).Distinct()]).ToDictionaryAsync(v => v.Id),
-            await context.Messages.Where(m => channels.Contains(m.Channel) && messageIds.Contains(m.MessageId)).ToDictionaryAsync(m => (m.Channel, m.MessageId)));
+            messages.Count == 0 ? [] : await sent([.. messages.Select(m => m.Channel)], [.. messages.Select(m => m.Id)]).ToDictionaryAsync(m => (m.Channel, m.MessageId)));
     }
 
     public Task<VisitRow?> VisitAsync(string id) => Task.FromResult(visits.GetValueOrDefault(id));
