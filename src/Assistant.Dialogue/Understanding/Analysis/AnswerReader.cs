@@ -38,7 +38,7 @@ internal sealed class AnswerReader(Lexicon lexicon)
         var observed = observations.Read(Unspoken(items, nameOf), context.Expected, context.Place);
         if (context.IsRoomUnknown)
         {
-            ObservationReader.NameRoom(items, observed);
+            RoomName.Tell(items, observed);
         }
 
         new UnnamedNumbers(items, readings, context).Take(unnamed, ambiguous);

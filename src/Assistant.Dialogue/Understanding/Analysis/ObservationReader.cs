@@ -12,6 +12,8 @@ internal sealed class ObservationReader(Lexicon lexicon)
     /// <summary>How far from a value its name is looked for.</summary>
     private const int Reach = 16;
 
+    private readonly CountedObservations counted = new(lexicon);
+
     /// <param name="place">Where the person stands, or null: a name that several places have is that place's.</param>
     public Observed Read(List<Item> items, Fact? expected, Place? place)
     {
@@ -41,16 +43,6 @@ internal sealed class ObservationReader(Lexicon lexicon)
         }
 
         return observed;
-    }
-
-    /// <summary>The kind of the room by the word it is called by, where the message tells it in no other way.</summary>
-    public static void NameRoom(List<Item> items, Observed observed)
-    {
-        if (!observed.Clear.Any(o => o.Fact == FactCatalogue.Application)
-            && items.SelectMany(i => i.Values).FirstOrDefault(v => v.Fact == FactCatalogue.Application && v.Alone) is { } kind)
-        {
-            observed.Add(kind.Fact, kind.Value, false);
-        }
     }
 
     // The place the message itself speaks of, by the last name in this stretch that belongs to one place only.
@@ -92,7 +84,7 @@ internal sealed class ObservationReader(Lexicon lexicon)
             }
         }
 
-        Counted(items, from, to, freeTalk ? null : asked, place, observed);
+        counted.Read(items, from, to, freeTalk ? null : asked, place, observed);
         if (asked?.Kind == FactKind.YesNo && !freeTalk)
         {
             YesNo(items, from, to, asked, observed);
@@ -229,59 +221,6 @@ internal sealed class ObservationReader(Lexicon lexicon)
         }
 
         return null;
-    }
-
-    // "evap fans all ... sol off": in a list a word right behind another thing's name is that thing's and counts no fans.
-    private List<Item> WithoutOthersCounts(List<Item> items, int from, int to)
-    {
-        var counts = Enumerable.Range(from, to - from).Where(i => items[i].Counts.Count > 0).ToList();
-        var others = counts.Where(i => i > from && IsOther(items[i - 1]) && (i - 1 == from || items[i - 2].Mark != ItemMark.And)).ToHashSet();
-        return others.Count == 0 || others.Count == counts.Count ? items : [.. items.Select((item, i) => others.Contains(i) ? item with { Counts = [] } : item)];
-    }
-
-    private bool IsOther(Item name) => name.Facts.Count > 0 && name.Facts.All(f => !f.Fact.IsQuantity && !lexicon.Values.Counted.Contains(f.Fact));
-
-    private void Counted(List<Item> items, int from, int to, Fact? asked, Whereabouts place, Observed observed)
-    {
-        if (CountedReader.Read(WithoutOthersCounts(items, from, to), from, to) is not { } value)
-        {
-            return;
-        }
-
-        var names = new List<Fact>();
-        var others = false;
-        for (var i = from; i < to; i++)
-        {
-            var counted = items[i].Facts.Where(f => lexicon.Values.Counted.Contains(f.Fact)).Select(f => f.Fact).ToList();
-            names.AddRange(counted.Where(f => !names.Contains(f)));
-            others |= counted.Count == 0 && items[i].Facts.Any(f => !f.Loose);
-        }
-
-        if (names.Count == 0 && !others && asked is not null && lexicon.Values.Counted.Contains(asked))
-        {
-            names.Add(asked);
-        }
-
-        if (names.Count > 1 && asked is not null && names.Contains(asked) && !names.Exists(n => place.IsRatherAt(n, asked)))
-        {
-            names = [asked];
-        }
-        else if (names.Count > 1 && (place.Told is not null || asked is null || !names.Contains(asked)) && names.FindAll(n => n.Place == place.Best) is [var here])
-        {
-            names = [here];
-        }
-
-        if (names.Count == 1)
-        {
-            if (!observed.Has(names[0], from))
-            {
-                observed.Add(names[0], value, false);
-            }
-        }
-        else if (names.Count > 1)
-        {
-            observed.UnnamedValue = true;
-        }
     }
 
     private static void YesNo(List<Item> items, int from, int to, Fact asked, Observed observed)
