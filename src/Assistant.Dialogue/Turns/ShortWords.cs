@@ -7,7 +7,7 @@ namespace Assistant.Dialogue.Turns;
 /// <summary>The few words the dialogue itself listens for: a yes or no to its own question, "ok" at a step, "later", an emergency.</summary>
 public sealed class ShortWords
 {
-    private static readonly string[] Lists = ["yes", "no", "confirm", "arrived", "mended", "later", "resume", "well", "mine", "first", "second", "emergency"];
+    private static readonly string[] Lists = ["yes", "no", "confirm", "arrived", "mended", "later", "resume", "well", "safe", "mine", "first", "second", "emergency"];
 
     private readonly FrozenSet<string> yes;
     private readonly FrozenSet<string> no;
@@ -17,6 +17,7 @@ public sealed class ShortWords
     private readonly FrozenSet<string> later;
     private readonly FrozenSet<string> resume;
     private readonly FrozenSet<string> well;
+    private readonly FrozenSet<string> safe;
     private readonly FrozenSet<string> mine;
     private readonly FrozenSet<string> first;
     private readonly FrozenSet<string> second;
@@ -27,6 +28,7 @@ public sealed class ShortWords
         (yes, no, confirm) = (Whole(lists["yes"]), Whole(lists["no"]), Whole(lists["confirm"]));
         arrived = Whole(lists["arrived"]);
         (mended, later, resume, well) = (Whole(lists["mended"]), Whole(lists["later"]), Whole(lists["resume"]), Whole(lists["well"]));
+        safe = Whole(lists["safe"]);
         (mine, first, second) = (Whole(lists["mine"]), Whole(lists["first"]), Whole(lists["second"]));
         emergency = [.. lists["emergency"].Select(e => $" {e} ")];
     }
@@ -90,6 +92,9 @@ public sealed class ShortWords
 
     /// <summary>True for a word that leads back to the walk that was left.</summary>
     public bool IsResume(string plain) => resume.Contains(plain);
+
+    /// <summary>True where somebody says that where they work is safe, asked or not.</summary>
+    public bool IsSafe(string plain) => safe.Contains(plain);
 
     /// <summary>True for an answer to "are you all right?".</summary>
     public bool IsWell(string plain) => yes.Contains(plain) || well.Contains(plain);

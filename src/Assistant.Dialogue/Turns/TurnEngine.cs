@@ -121,6 +121,13 @@ public sealed class TurnEngine : ITurnEngine
             return settled;
         }
 
+        // A reading told in the first breath goes past the question whether it is safe; its answer is heard all the same.
+        if (words.IsSafe(plain))
+        {
+            draft.Say("taken.confirmed");
+            return guide.Finish(draft, null);
+        }
+
         var (understood, expected) = hearing.Hear(state, message, plain);
         if (Cylinder(draft, understood, message, expected))
         {

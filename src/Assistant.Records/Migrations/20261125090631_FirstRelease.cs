@@ -1,10 +1,14 @@
-﻿using Microsoft.EntityFrameworkCore.Migrations;
+using Assistant.Records.Storage;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Migrations;
 
 #nullable disable
 
 namespace Assistant.Records.Migrations
 {
     /// <inheritdoc />
+    [DbContext(typeof(RecordsContext))]
+    [Migration("20261125090631_FirstRelease")]
     public partial class FirstRelease : Migration
     {
         /// <inheritdoc />

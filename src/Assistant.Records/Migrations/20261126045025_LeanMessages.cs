@@ -1,3 +1,5 @@
+using Assistant.Records.Storage;
+using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Migrations;
 
 #nullable disable
@@ -5,6 +7,8 @@ using Microsoft.EntityFrameworkCore.Migrations;
 namespace Assistant.Records.Migrations
 {
     /// <inheritdoc />
+    [DbContext(typeof(RecordsContext))]
+    [Migration("20261126045025_LeanMessages")]
     public partial class LeanMessages : Migration
     {
         /// <inheritdoc />

@@ -1,11 +1,15 @@
-using Microsoft.EntityFrameworkCore.Migrations;
+using Assistant.Records.Storage.Postgres;
 using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Migrations;
 
 #nullable disable
 
 namespace Assistant.Records.Migrations.Postgres
 {
     /// <inheritdoc />
+    [DbContext(typeof(PostgresContext))]
+    [Migration("20261125155944_FirstRelease")]
     public partial class FirstRelease : Migration
     {
         /// <inheritdoc />

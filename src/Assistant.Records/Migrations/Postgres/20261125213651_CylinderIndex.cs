@@ -1,3 +1,5 @@
+using Assistant.Records.Storage.Postgres;
+using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Migrations;
 
 #nullable disable
@@ -5,6 +7,8 @@ using Microsoft.EntityFrameworkCore.Migrations;
 namespace Assistant.Records.Migrations.Postgres
 {
     /// <inheritdoc />
+    [DbContext(typeof(PostgresContext))]
+    [Migration("20261125213651_CylinderIndex")]
     public partial class CylinderIndex : Migration
     {
         /// <inheritdoc />
