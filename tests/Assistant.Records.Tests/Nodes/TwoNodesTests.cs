@@ -49,6 +49,29 @@ public sealed class TwoNodesTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Many_who_ask_at_once_which_visit_they_are_on_are_each_told_theirs_and_one_on_none_is_told_so()
+    {
+        using var one = new ConversationService(records.Log, new CountingEngine());
+        for (var c = 0; c < 30; c++)
+        {
+            await one.HandleAsync(Invented.Message($"first-{c}", conversation: $"c-{c}"));
+        }
+
+        var asked = Enumerable.Range(0, 40).Select(c => $"c-{c}").ToList();
+        var alone = new List<string?>();
+        foreach (var conversation in asked)
+        {
+            alone.Add(await records.Log.VisitOfAsync("chat", conversation));
+        }
+
+        var together = await Task.WhenAll(asked.Select(conversation => Task.Run(() => otherLog.VisitOfAsync("chat", conversation))));
+
+        Assert.Equal(alone, together);
+        Assert.Equal(30, together.Take(30).OfType<string>().Distinct().Count());
+        Assert.All(together.Skip(30), Assert.Null);
+    }
+
+    [Fact]
     public async Task One_message_brought_to_both_at_once_is_applied_once_and_both_give_the_same_reply()
     {
         using var one = new ConversationService(records.Log, new CountingEngine());

@@ -7,13 +7,9 @@ using Microsoft.EntityFrameworkCore;
 namespace Assistant.Records.Storage.Postgres;
 
 /// <summary>The questions of every turn, made once and not looked up by their shape each time.</summary>
-internal sealed class CompiledLookups(IRecordsDatabase database) : ITurnLookups
+internal sealed class CompiledLookups(IRecordsDatabase database, string connection) : ITurnLookups
 {
-    private readonly Func<RecordsContext, string, string, CancellationToken, Task<CurrentVisit?>> current = EF.CompileAsyncQuery(
-        (RecordsContext context, string channel, string conversation, CancellationToken cancellation) => context.Conversations.AsNoTracking()
-            .Where(c => c.Channel == channel && c.Conversation == conversation)
-            .Join(context.Visits, c => c.VisitId, v => v.Id, (c, v) => new CurrentVisit(v.Id, v.Version, v.OpenedAt, v.ClosedAt))
-            .FirstOrDefault());
+    private readonly CurrentVisits current = new(database, connection);
 
     private readonly Func<RecordsContext, CancellationToken, Task<bool>> firms = EF.CompileAsyncQuery((RecordsContext context, CancellationToken cancellation) => context.Firms.Any());
 
@@ -27,7 +23,7 @@ internal sealed class CompiledLookups(IRecordsDatabase database) : ITurnLookups
             select new CylinderRow(happened.VisitId, happened.Number, happened.Kind, happened.Body, happened.Personal, visit.AssetId));
 
     public Task<CurrentVisit?> CurrentVisitAsync(string channel, string conversation, CancellationToken cancellation) =>
-        database.UseAsync(context => current(context, channel, conversation, cancellation));
+        current.OfAsync(channel, conversation, cancellation);
 
     public Task<bool> HasFirmsAsync(CancellationToken cancellation) => database.UseAsync(context => firms(context, cancellation));
 
