@@ -14,14 +14,15 @@ public sealed partial class VisitJoining(EventLog log, ITurnEngine engine, Phras
 {
     /// <summary>What is answered, and what of which visit is known by the answer; null where the words are no wish to join.</summary>
     /// <param name="person">Who speaks, or null where the channel does not know: with a firm set up such a one joins nothing.</param>
-    public async Task<(Reply Reply, SeenVisit? Seen)?> TakeAsync(string text, Person? person, string channel, string conversation, CancellationToken cancellation)
+    /// <param name="called">What the channel calls them by.</param>
+    public async Task<(Reply Reply, SeenVisit? Seen)?> TakeAsync(string text, Person? person, string called, string channel, string conversation, CancellationToken cancellation)
     {
         if (JoinPattern().Match(ShortWords.Plain(text)) is not { Success: true } join)
         {
             return null;
         }
 
-        if (await people.Visits.JoinByCodeAsync(join.Groups["code"].Value, person, channel, conversation, cancellation: cancellation) is not Joined joined)
+        if (await people.Visits.JoinByCodeAsync(join.Groups["code"].Value, person, channel, conversation, called: called, cancellation: cancellation) is not Joined joined)
         {
             return (new(book.Say("text.join-refused", UnitSystem.Us), [], [], null, [], null, [], null, []), null);
         }

@@ -26,7 +26,7 @@ internal static class ExportCommand
         await database.OpenAsync(cancellation);
         var asked = arguments.GetRequiredValue(Visit);
         var visit = asked == "last" ? await new OpenVisits(database).LastAsync(cancellation) : asked;
-        var key = SigningKey.Open(data.Path);
+        var key = await SigningKey.OpenAsync(data.Path, database, cancellation);
         var content = (visit is null ? null : await new VisitExporter(database, key).ExportAsync(visit, cancellation))
             ?? throw new CommandFailure($"There is no visit {asked} in the records of {data.Path}.");
         var file = arguments.GetRequiredValue(Out);

@@ -33,6 +33,11 @@ internal static class ImportCommand
 
     private static async Task<byte[]> ReadAsync(string file, CancellationToken cancellation)
     {
+        if (Directory.Exists(file))
+        {
+            throw new CommandFailure($"{file} is a folder. Name the one file that export wrote.", CommandFailure.BadInput);
+        }
+
         try
         {
             return new FileInfo(file).Length <= Largest

@@ -37,7 +37,7 @@ internal static class PeopleCommand
         {
             var data = arguments.Records(Data);
             await using var log = await EventLog.OpenAsync(data.Database, cancellation);
-            await work(arguments, new(log, SigningKey.Open(data.Path), TimeProvider.System), cancellation);
+            await work(arguments, new(log, await SigningKey.OpenAsync(data.Path, log.Database, cancellation), TimeProvider.System), cancellation);
         });
         return command;
     }

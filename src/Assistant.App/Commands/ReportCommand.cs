@@ -3,6 +3,7 @@ using Assistant.App.Hosting;
 using Assistant.Dialogue.Replies;
 using Assistant.Records.Log;
 using Assistant.Records.Pictures;
+using Assistant.Records.Signing;
 
 namespace Assistant.App.Commands;
 
@@ -36,6 +37,7 @@ internal static class ReportCommand
         var reports = new VisitReports(log, pictures, PhraseBook.Load(DialogFiles.Read("phrases")));
         var report = (visit is null ? null : await reports.PrintAsync(visit, arguments.GetRequiredValue(Format), cancellation))
             ?? throw new CommandFailure($"There is no visit {asked} in the records of {data.Path}.");
+        await SigningKey.OpenAsync(data.Path, log.Database, cancellation);
         var links = new ReportLinks(log.Database, data, TimeProvider.System);
         await links.Heads.NoteAsync(visit, cancellation);
         if (arguments.GetValue(Link))

@@ -40,7 +40,7 @@ internal static class ServeCommand
         var chat = XmppEnvironment.Read();
         var data = arguments.Records(Data);
         await using var room = await CallRoom.OpenAsync(data, new(), cancellation);
-        var people = new PeopleService(room.Log, SigningKey.Open(data.Path), TimeProvider.System);
+        var people = new PeopleService(room.Log, await SigningKey.OpenAsync(data.Path, room.Log.Database, cancellation), TimeProvider.System);
         if (exposure.IsReachable && await people.FirmsAsync(cancellation) is not [_])
         {
             throw new CommandFailure("Where others can come, people sign in, and the page serves one firm: set it up with people add NAME --firm FIRM, then people code NAME.");

@@ -24,7 +24,7 @@ internal static class VerifyCommand
         var data = arguments.ExistingRecords(Data);
         var database = data.Database;
         await database.OpenAsync(cancellation);
-        var key = SigningKey.Open(data.Path);
+        var key = await SigningKey.OpenAsync(data.Path, database, cancellation);
         var book = new HeadBook(new HeadWitness(database, key), data.Path);
         var asked = arguments.GetValue(Visit);
         var visit = asked == "last" ? await new OpenVisits(database).LastAsync(cancellation) ?? asked : asked;

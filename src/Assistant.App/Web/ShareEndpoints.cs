@@ -18,7 +18,7 @@ internal static class ShareEndpoints
     private static async Task<VisitView> JoinAsync(JoinRequest request, VisitViews views, PeopleService people, HttpContext context, CancellationToken cancellation)
     {
         var id = RequestRules.Id(request.Id);
-        return await people.Visits.JoinByCodeAsync(RequestRules.Line("code", request.Code, 20), SignIn.PersonOf(context), VisitEndpoints.Channel, id, cancellation: cancellation) is Joined joined
+        return await people.Visits.JoinByCodeAsync(RequestRules.Line("code", request.Code, 20), SignIn.PersonOf(context), VisitEndpoints.Channel, id, called: SignIn.NameOf(context, request.By), cancellation: cancellation) is Joined joined
             ? await views.OpenedAsync(id, joined.VisitId, cancellation)
             : throw new RequestRefused("No open visit has that code. Ask for it again: it stands under More, Give to another phone.", StatusCodes.Status404NotFound);
     }
@@ -27,4 +27,5 @@ internal static class ShareEndpoints
 public sealed record ShareView(string Code);
 
 /// <param name="Id">Made on the page: the address of the visit on this phone.</param>
-public sealed record JoinRequest(string? Id, string? Code);
+/// <param name="By">How whoever joins is called, where nobody signs in.</param>
+public sealed record JoinRequest(string? Id, string? Code, string? By = null);

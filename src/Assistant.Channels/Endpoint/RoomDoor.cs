@@ -49,7 +49,7 @@ public sealed partial class RoomDoor(EventLog log, RoomDesk desk, VisitJoining j
         var isAtOnce = activity.Conversation?.IsGroup is not true || activity.DeliveryMode == DeliveryModes.ExpectReplies;
         var isToUs = ActivityReader.IsToUs(activity);
         await NoteAsync(activity, cancellation);
-        if (await joining.TakeAsync(message.Text, turn.TurnState.Get<Person>(), message.Channel, message.Conversation, cancellation) is { } joined)
+        if (await joining.TakeAsync(message.Text, turn.TurnState.Get<Person>(), message.Person, message.Channel, message.Conversation, cancellation) is { } joined)
         {
             await (isAtOnce
                 ? turn.SendActivityAsync(ReplyShaping.For(message.Channel, joined.Reply), cancellation)

@@ -89,7 +89,7 @@ internal sealed partial class XmppDesk(EventLog log, ConversationService convers
     {
         try
         {
-            if (await joining.TakeAsync(said.Text, speaker.Person, Channel, said.Conversation, cancellation) is { } joined)
+            if (await joining.TakeAsync(said.Text, speaker.Person, speaker.Name, Channel, said.Conversation, cancellation) is { } joined)
             {
                 await outbox.AddAsync(new(Channel, said.Conversation, said.Id, joined.Reply, clock.GetUtcNow(), joined.Seen), cancellation);
                 return;

@@ -43,6 +43,11 @@ internal static class VisitArchive
         try
         {
             var parts = Parts(file);
+            if (!parts.ContainsKey(ManifestName))
+            {
+                throw Bad($"it is a zip, but not one that export wrote: {ManifestName} is missing");
+            }
+
             var manifest = JsonSerializer.Deserialize<Dictionary<string, string>>(Part(parts, ManifestName), Options) ?? throw Bad("its manifest is empty");
             parts.Remove(ManifestName);
             foreach (var name in manifest.Keys.Union(parts.Keys).Order(StringComparer.Ordinal))
@@ -63,9 +68,14 @@ internal static class VisitArchive
         }
         catch (Exception broken) when (broken is InvalidDataException or JsonException or FormatException or NotSupportedException)
         {
-            throw Bad(broken.Message.ReplaceLineEndings(" ").TrimEnd('.'));
+            throw Bad(!BeginsAsZip(file) ? "it is no visit's file; export writes one (export VISIT --out FILE)"
+                : broken is InvalidDataException ? "it was cut short or damaged on its way"
+                : $"what stands in it can not be read ({broken.Message.ReplaceLineEndings(" ").TrimEnd('.')})");
         }
     }
+
+    // The signature of a zip's first part: PKWARE APPNOTE 4.3.7.
+    private static bool BeginsAsZip(byte[] file) => file.AsSpan().StartsWith("PK\u0003\u0004"u8);
 
     public static RecordsException Bad(string why) => new(RecordsFault.Refused, $"This visit file can not be taken: {why}. Nothing was imported; ask for the file again.");
 

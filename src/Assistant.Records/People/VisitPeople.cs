@@ -73,26 +73,28 @@ public sealed class VisitPeople
 
     /// <summary>Joins the open visit of that code from a conversation of a channel.</summary>
     /// <param name="role">One of the person's roles, or null: on site where nobody is yet and they may be, else helping, else office.</param>
-    public async Task<JoinResult> JoinByCodeAsync(string code, Person? person, string channel, string conversation, PersonRoles? role = null, CancellationToken cancellation = default)
+    /// <param name="called">How one who does not sign in calls themselves, or null.</param>
+    public async Task<JoinResult> JoinByCodeAsync(string code, Person? person, string channel, string conversation, PersonRoles? role = null, string? called = null, CancellationToken cancellation = default)
     {
         var digits = string.Concat(code.Where(char.IsAsciiDigit));
         var visitId = digits.Length == 0 ? null : await log.Database.UseAsync(context => context.VisitAccess
             .Where(a => a.Code == digits)
             .Join(context.Visits, a => a.VisitId, v => v.Id, (a, v) => v)
             .Where(v => v.ClosedAt == null).Select(v => v.Id).FirstOrDefaultAsync(cancellation));
-        return visitId is null ? new JoinRefused() : await JoinAsync(visitId, person, channel, conversation, role, cancellation);
+        return visitId is null ? new JoinRefused() : await JoinAsync(visitId, person, channel, conversation, role, called, cancellation);
     }
 
     /// <summary>Puts the person on the visit and the conversation with them. Joined again, only a new role changes anything.</summary>
-    /// <param name="person">Null where nobody signs in: the conversation alone comes to the visit.</param>
-    public async Task<JoinResult> JoinAsync(string visitId, Person? person, string channel, string conversation, PersonRoles? role = null, CancellationToken cancellation = default)
+    /// <param name="person">Null where nobody signs in: the conversation comes to the visit, and with it who joined, where they are called something.</param>
+    /// <param name="called">How one who does not sign in calls themselves, or null.</param>
+    public async Task<JoinResult> JoinAsync(string visitId, Person? person, string channel, string conversation, PersonRoles? role = null, string? called = null, CancellationToken cancellation = default)
     {
         if ((role is { } asked && person?.Roles.HasFlag(asked) == false) || !await MayJoinAsync(visitId, person, cancellation))
         {
             return new JoinRefused();
         }
 
-        var chosen = person is null ? role ?? PersonRoles.OnSite : await SettleRoleAsync(visitId, person, role, cancellation);
+        var chosen = person is null ? await GreetAsync(visitId, called, role ?? PersonRoles.OnSite, cancellation) : await SettleRoleAsync(visitId, person, role, cancellation);
         await TurnAsync(channel, conversation, visitId, cancellation);
         return new Joined(visitId, chosen);
     }
@@ -134,6 +136,17 @@ public sealed class VisitPeople
         }
 
         return chosen;
+    }
+
+    // On site, as is everyone who speaks where nobody signs in.
+    private async Task<PersonRoles> GreetAsync(string visitId, string? called, PersonRoles role, CancellationToken cancellation)
+    {
+        if (called is { Length: > 0 } && !VisitCrew.Of(VisitState.Fold(await log.ReadAsync(visitId, cancellation))).Any(m => m.Name == called))
+        {
+            await AppendAsync(visitId, new PersonJoined("", role.Names().First()) { At = time.GetUtcNow(), By = called }, cancellation);
+        }
+
+        return role;
     }
 
     private static PersonRoles Usual(Person person, ImmutableArray<VisitMember> members)

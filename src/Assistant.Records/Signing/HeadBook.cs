@@ -10,9 +10,11 @@ namespace Assistant.Records.Signing;
 /// </summary>
 public sealed class HeadBook(HeadWitness witness, string folder)
 {
+    public const string Name = "signed-heads.jsonl";
+
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);
 
-    public string Path { get; } = System.IO.Path.Combine(folder, "signed-heads.jsonl");
+    public string Path { get; } = System.IO.Path.Combine(folder, Name);
 
     /// <summary>The heads of a file, in the order they were signed; none where there is no file.</summary>
     /// <exception cref="RecordsException">The file can not be read, or a line of it is no head.</exception>

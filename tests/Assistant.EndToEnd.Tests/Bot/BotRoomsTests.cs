@@ -34,6 +34,13 @@ public sealed class BotRoomsTests : IAsyncLifetime, IDisposable
     public void Dispose() => server.Dispose();
 
     [Fact]
+    public async Task Who_joined_in_a_thread_and_said_nothing_yet_is_named_by_who()
+    {
+        using var answer = await server.Client.PostAsJsonAsync($"api/visits/{visit}/messages", new { id = Guid.NewGuid().ToString(), text = "who", by = "kim" });
+        Assert.Contains("Sam (on site, not heard yet)", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task What_could_not_be_posted_while_the_service_was_away_is_posted_once_after_a_restart_of_the_program()
     {
         thread.Connector.Status = HttpStatusCode.ServiceUnavailable;

@@ -74,12 +74,15 @@ public class ViewTests(Phone phone)
         await Assertions.Expect(page.Locator("#share-spoken")).Not.ToBeEmptyAsync();
         var code = await page.Locator("#share-spoken").InnerTextAsync();
         await page.Keyboard.PressAsync("Escape");
-        var other = await phone.NewPageAsync(person: "Lee");
+        var other = await phone.NewPageAsync();
         await other.GotoAsync("/");
+        await other.Locator("#join-person").FillAsync("Lee");
         await other.Locator("#join-code").FillAsync(code);
         await other.Locator("#join-code").PressAsync("Enter");
         await Assertions.Expect(other.Locator("#ask")).ToHaveAttributeAsync("data-asked", "setpoint");
 
+        await Talk.SayAsync(page, "who");
+        await Assertions.Expect(page.Locator("#log .spoken").Last).ToContainTextAsync("Lee (on site, not heard yet)");
         await Talk.AnsweredAsync(page, () => Talk.SayAsync(other, "4"));
 
         await Assertions.Expect(page.Locator("#log .other").Last).ToContainTextAsync("Lee");

@@ -101,6 +101,38 @@ public abstract class VisitExchangeTests(Store store) : IAsyncLifetime
         await Assert.ThrowsAsync<RecordsException>(() => new VisitImporter(there.Database).ImportAsync([1, 2, 3], Invented.Morning));
     }
 
+    [Fact]
+    public async Task What_is_no_visits_file_is_told_what_one_is()
+    {
+        Assert.Equal(NoVisitsFile, await RefusedAsync("not a zip at all"u8.ToArray()));
+        Assert.Equal(NoVisitsFile, await RefusedAsync([]));
+        Assert.Contains("it was cut short or damaged on its way", await RefusedAsync(file[..(file.Length / 2)]), StringComparison.Ordinal);
+        Assert.Contains("it is a zip, but not one that export wrote: manifest.json is missing", await RefusedAsync(Zip("notes.txt", "invented")), StringComparison.Ordinal);
+        Assert.Contains("what stands in it can not be read", await RefusedAsync(Zip("manifest.json", "<html>")), StringComparison.Ordinal);
+    }
+
+    private const string NoVisitsFile =
+        "This visit file can not be taken: it is no visit's file; export writes one (export VISIT --out FILE). Nothing was imported; ask for the file again.";
+
+    private async Task<string> RefusedAsync(byte[] content)
+    {
+        var refused = await Assert.ThrowsAsync<RecordsException>(() => new VisitImporter(there.Database).ImportAsync(content, Invented.Morning));
+        Assert.DoesNotContain('\n', refused.Message);
+        return refused.Message;
+    }
+
+    private static byte[] Zip(string name, string text)
+    {
+        using var stream = new MemoryStream();
+        using (var zip = new ZipArchive(stream, ZipArchiveMode.Create, leaveOpen: true))
+        using (var writer = new StreamWriter(zip.CreateEntry(name).Open()))
+        {
+            writer.Write(text);
+        }
+
+        return stream.ToArray();
+    }
+
     private byte[] Forged(string was, string becomes)
     {
         using var stream = new MemoryStream();

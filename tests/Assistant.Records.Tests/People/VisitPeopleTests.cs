@@ -25,6 +25,23 @@ public abstract class VisitPeopleTests(Store store)
     }
 
     [Fact]
+    public async Task Where_nobody_signs_in_who_joined_is_on_the_visit_before_they_say_anything()
+    {
+        await using var scene = await PeopleScene.OpenAsync(store);
+        var visit = await scene.OpenVisitAsync();
+        var code = await scene.People.Visits.CodeOfAsync(visit, firmId: null);
+
+        await scene.People.Visits.JoinByCodeAsync(code, person: null, "team", "thread", called: "Sam");
+        await scene.People.Visits.JoinByCodeAsync(code, person: null, "team", "thread", called: "Lee");
+        await scene.People.Visits.JoinByCodeAsync(code, person: null, "page", "tablet", called: "Sam");
+
+        var events = await scene.Records.Log.ReadAsync(visit);
+        Assert.Equal(["Sam", "Lee"], events.OfType<PersonJoined>().Select(j => j.By));
+        Assert.Equal([("Lee", "on-site", false), ("Sam", "on-site", false)], VisitCrew.Of(VisitState.Fold(events)).Select(m => (m.Name, m.Role, m.HeardAt is not null)).OrderBy(m => m.Name, StringComparer.Ordinal));
+        Assert.Empty(await scene.People.Visits.OnVisitAsync(visit));
+    }
+
+    [Fact]
     public async Task A_person_with_access_joins_from_another_channel_and_speaks_on_the_same_visit()
     {
         await using var scene = await PeopleScene.OpenAsync(store);

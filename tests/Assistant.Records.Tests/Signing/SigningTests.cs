@@ -29,6 +29,56 @@ public sealed class SigningTests : IDisposable
     }
 
     [Fact]
+    public async Task A_key_that_is_missing_where_heads_were_signed_is_asked_for_and_no_other_is_made()
+    {
+        await using var records = await TemporaryRecords.OpenAsync();
+        await records.Log.AppendAsync(Invented.FirstAppend("v-1"));
+        var book = new HeadBook(new HeadWitness(records.Database, SigningKey.Open(folder)), folder);
+        await book.NoteAsync(null);
+        var key = Path.Combine(folder, "signing.key");
+        File.Move(key, key + ".backup");
+
+        var missing = Assert.Throws<RecordsException>(() => SigningKey.Open(folder));
+        Assert.StartsWith($"{key} is missing, and the heads in signed-heads.jsonl were signed with it: restore it from the backup", missing.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain('\n', missing.Message);
+        Assert.False(File.Exists(key));
+
+        File.Move(key + ".backup", key);
+        Assert.True((await new RecordsVerifier(records.Database, SigningKey.Open(folder)).VerifyAsync(null, HeadBook.Read(book.Path))).Holds);
+    }
+
+    [Fact]
+    public async Task A_key_that_is_missing_where_people_were_set_up_is_asked_for_and_made_where_nobody_was()
+    {
+        await using var records = await TemporaryRecords.OpenAsync();
+        var first = await SigningKey.OpenAsync(folder, records.Database);
+        await new Records.People.PeopleService(records.Log, first, TimeProvider.System).SetUpAsync("Invented Cooling");
+        var second = Directory.CreateDirectory(Path.Combine(folder, "second")).FullName;
+
+        var missing = await Assert.ThrowsAsync<RecordsException>(() => SigningKey.OpenAsync(second, records.Database));
+        Assert.Contains("the people of these records were set up with it: restore it from the backup, or from the program that shares these records", missing.Message, StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFiles(second));
+
+        File.Copy(Path.Combine(folder, "signing.key"), Path.Combine(second, "signing.key"));
+        Assert.True((await SigningKey.OpenAsync(second, records.Database)).Fits("p", "text", first.Sign("p", "text")));
+    }
+
+    [Fact]
+    public async Task Heads_that_were_all_signed_with_another_key_are_the_keys_fault_and_not_the_logs()
+    {
+        await using var records = await TemporaryRecords.OpenAsync();
+        await records.Log.AppendAsync(Invented.FirstAppend("v-1"));
+        var other = Directory.CreateDirectory(Path.Combine(folder, "other")).FullName;
+        var heads = await new HeadWitness(records.Database, SigningKey.Open(other)).SignAllAsync();
+        var own = await new HeadWitness(records.Database, SigningKey.Open(folder)).SignAllAsync();
+        var verifier = new RecordsVerifier(records.Database, SigningKey.Open(folder));
+
+        var wrong = await Assert.ThrowsAsync<RecordsException>(() => verifier.VerifyAsync(null, heads));
+        Assert.Equal("The earlier heads (1) were signed with another key than this signing.key: restore the one that belongs to them from the backup, then verify again.", wrong.Message);
+        Assert.Contains("was not signed", (await verifier.VerifyAsync(null, heads.AddRange(own))).Broken!.Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_tail_that_was_cut_off_fits_the_chain_and_is_shown_by_the_signed_head()
     {
         await using var records = await TemporaryRecords.OpenAsync();

@@ -8,8 +8,8 @@ const typingPause = 300;
 
 export const person = () => localStorage.getItem(personKey) || "technician";
 
-function rememberPerson() {
-  const name = byId("new-person").value.trim();
+function rememberPerson(field) {
+  const name = byId(field).value.trim();
   if (name) localStorage.setItem(personKey, name);
 }
 
@@ -33,8 +33,9 @@ export class StartScreen {
     byId("demo").addEventListener("click", () => this.open({ demo: true }));
     byId("join-form").addEventListener("submit", async event => {
       event.preventDefault();
+      rememberPerson("join-person");
       try {
-        const view = await api.join({ id: newId(), code: byId("join-code").value });
+        const view = await api.join({ id: newId(), code: byId("join-code").value, by: person() });
         trouble("");
         byId("join-form").reset();
         this.handlers.enter(view.id, view);
@@ -63,7 +64,7 @@ export class StartScreen {
     for (const screen of ["visit", "unit"]) show(byId(screen), false);
     show(byId("start"), true);
     document.title = "Coldwalk";
-    byId("new-person").value = localStorage.getItem(personKey) ?? "";
+    for (const field of ["new-person", "join-person"]) byId(field).value = localStorage.getItem(personKey) ?? "";
     const kept = await recall("start");
     if (kept) this.fill(kept);
     try {
@@ -96,7 +97,7 @@ export class StartScreen {
   }
 
   async open(request) {
-    rememberPerson();
+    rememberPerson("new-person");
     try {
       const view = await api.open({ id: newId(), by: person(), units: this.units(), ...request });
       trouble("");
