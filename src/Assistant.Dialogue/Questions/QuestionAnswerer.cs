@@ -23,6 +23,7 @@ public sealed class QuestionAnswerer(PhraseBook phrases)
         ["convert"] = ConvertQuestion.Answer,
         ["leak-rate"] = LeakRateQuestion.Answer,
         ["standing-test"] = StandingTestQuestion.Answer,
+        ["test-pressure"] = TestPressureQuestion.Answer,
         ["setpoint-guide"] = SetpointQuestion.Answer,
         ["winter-charge"] = WinterChargeQuestion.Answer,
         ["split"] = SplitQuestion.Answer,

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Assistant.Dialogue.Replies;
+using Assistant.Dialogue.Understanding.Analysis;
 using Assistant.Dialogue.Visits;
 using Assistant.Dialogue.Walks;
 using Assistant.Trade;
@@ -24,6 +25,11 @@ internal sealed class Asker(PhraseBook book)
         if (state.Outcome is not null || state.IsPaused)
         {
             return Asked.Nothing;
+        }
+
+        if (state.IsCloseAsked)
+        {
+            return new(book.Say("close.ask", state.Units), ["yes", "no"], null);
         }
 
         if (state.Questioned.Values.MinBy(q => q.Number) is { } questioned)
@@ -60,7 +66,7 @@ internal sealed class Asker(PhraseBook book)
 
     // "I did not get that" is said of the message that was not got. After another one, which was, the question stands again by its own words;
     // where a unit or a sign lacks, what was heard is still waited for.
-    private static bool IsStale(VisitState state, OpenClarification open) => open.What == "value" && open.Number < state.LastMessage
+    private static bool IsStale(VisitState state, OpenClarification open) => open.What is "value" or "range" && open.Number < state.LastMessage
         && (open.Fact is null || open.Fact == FactAt(state));
 
     // Where the stop waits for a word, what somebody asked for is said after it.
@@ -96,6 +102,16 @@ internal sealed class Asker(PhraseBook book)
         return new(book.Say("ask.cylinder." + key, state.Units), choices, CylinderTaker.Expected(state));
     }
 
+    // What can not be is named with what could be.
+    private Phrase Range(VisitState state, Fact fact, string heard)
+    {
+        var (low, high) = PhysicalLimits.Of(fact, FactUnits.For(fact, state.Units)[0]);
+        var question = ("question", book.Say("ask." + fact.Name, state.Units).Full);
+        return high is { } most
+            ? book.Say("clarify.range", state.Units, ("heard", heard), ("fact", fact.Name), ("low", low), ("high", most), question)
+            : book.Say("clarify.range-low", state.Units, ("heard", heard), ("fact", fact.Name), ("low", low), question);
+    }
+
     private Asked Clarify(VisitState state, OpenClarification open, Fact? fact)
     {
         var heard = open.Heard is { } number ? number.ToString("0.###", CultureInfo.InvariantCulture) : open.Text;
@@ -105,6 +121,7 @@ internal sealed class Asker(PhraseBook book)
             ("unit", { } known) => book.Say("clarify.unit-fact", state.Units, ("fact", known.Name), ("heard", heard)),
             ("value", { IsQuantity: false } choice) => book.Say("clarify.choice", state.Units, ("question", book.Say("ask." + choice.Name, state.Units).Full)),
             ("fact", _) when open.Heard is null => book.Say("clarify.fact-words", state.Units, ("heard", heard)),
+            ("range", { } quantity) => Range(state, quantity, heard),
             ("value", { } quantity) => book.Say("clarify.value-of", state.Units, ("question", book.Say("ask." + quantity.Name, state.Units).Full)),
             ("value", _) => book.Say("clarify.value", state.Units),
             _ => book.Say("clarify." + open.What, state.Units, ("heard", heard)),
@@ -113,7 +130,7 @@ internal sealed class Asker(PhraseBook book)
         {
             "unit" when named is not null => [.. FactUnits.For(named, state.Units).Select(u => u.Symbol)],
             "sign" => OwnChoices.Signs,
-            "value" when named is not null => named.Choices,
+            "value" or "range" when named is not null => named.Choices,
             _ => [],
         };
         return new(ask, choices, named);

@@ -34,9 +34,13 @@ internal sealed partial class Clarifier(Understand understand)
     private static bool IsOf(Understood understood, Fact? fact) =>
         fact is null || (understood.Readings.All(r => r.Fact == fact) && understood.Observations.All(o => o.Fact == fact));
 
-    public static ClarificationAsked Event(Understood understood, InboundText message, string? expected) => new(
+    public static ClarificationAsked Event(Understood understood, InboundText message, string? expected) => understood.Impossible is { } impossible
+        ? new("range", impossible.Fact.Name, impossible.Value) { At = message.At, By = message.By, Text = message.Text.Trim() }
+        : Left(understood, message, expected);
+
+    private static ClarificationAsked Left(Understood understood, InboundText message, string? expected) => new(
         understood.Clarify!.Value.ToString().ToLowerInvariant(),
-        expected,
+        understood.OpenUnit?.Name ?? expected,
         Number().Match(understood.Unheard is [var unheard, ..] ? unheard : message.Text) is { Success: true } match ? double.Parse(match.Value, CultureInfo.InvariantCulture) : null)
     {
         At = message.At,
@@ -68,6 +72,10 @@ internal sealed partial class Clarifier(Understand understand)
                 yield return $"{open.Text} {text}";
                 yield return $"{text} {open.Text}";
                 break;
+            // What can not be is no part of what is said instead.
+            case "range":
+                break;
+
             // A bare "no" denies whatever stands behind it: "no", then "digits", are none of anything.
             default:
                 if (ShortWords.Plain(open.Text) is not ("no" or "nope" or "nah"))

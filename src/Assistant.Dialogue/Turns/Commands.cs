@@ -2,6 +2,7 @@ using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Understanding;
 using Assistant.Dialogue.Visits;
 using Assistant.Dialogue.Walks;
+using Assistant.Trade.Quantities;
 
 namespace Assistant.Dialogue.Turns;
 
@@ -58,7 +59,10 @@ internal sealed class Commands(PhraseBook book, ShortWords words, WalkLibrary li
                 draft.Say("command.help");
                 break;
             case "done":
-                guide.Steps.Done(draft);
+                guide.Steps.Done(draft, words.IsClosing(ShortWords.Plain(text)));
+                break;
+            case "units-us" or "units-metric":
+                UnitTeller.Choose(draft, command == "units-us" ? UnitSystem.Us : UnitSystem.Metric);
                 break;
             case "handover":
                 crew.HandOver(draft, text);

@@ -10,9 +10,13 @@ namespace Assistant.Dialogue.Turns;
 /// <summary>Takes what a message brought: into the facts what fits, into question what cannot be or contradicts the rest.</summary>
 internal sealed class FactTaker(PhraseBook book, Assess assess)
 {
+    /// <summary>A slip is put right within this time.</summary>
+    private static readonly TimeSpan Slips = TimeSpan.FromMinutes(30);
+
     /// <summary>Takes the values, acknowledges each, and gives what the rules make of the facts now.</summary>
     /// <param name="at">The stop they were said at: what it reads anew corrects nothing, and what it judges is named by the judgement.</param>
-    public Assessment Take(TurnDraft draft, IEnumerable<FactValue> heard, WalkStop at)
+    /// <param name="putsRight">True where the message says that what it tells was said wrong before.</param>
+    public Assessment Take(TurnDraft draft, IEnumerable<FactValue> heard, WalkStop at, bool putsRight = false)
     {
         // A fact named twice counts once, the later value.
         var values = heard.GroupBy(v => v.Fact).Select(g => g.Last()).ToImmutableArray();
@@ -28,8 +32,13 @@ internal sealed class FactTaker(PhraseBook book, Assess assess)
             }
             else
             {
-                Emit(draft, value);
                 var isAnew = at.Repeats && at.Asks == value.Fact;
+                if (putsRight && !isAnew && SaidWrong(draft, value) is { } wrong)
+                {
+                    draft.Emit(new EventWithdrawn(wrong.Number) { At = draft.At, By = draft.By, IsCorrection = true });
+                }
+
+                Emit(draft, value);
                 if (!isAnew || at.Judgement is null)
                 {
                     Acknowledgement.Say(draft, value.Fact, isAnew ? null : before.Facts.Find(value.Fact), isAnew);
@@ -75,6 +84,13 @@ internal sealed class FactTaker(PhraseBook book, Assess assess)
         Observation seen => new(value.Fact.Name, null, null, seen.Value, place, stop) { At = at, By = by },
         _ => throw new ArgumentOutOfRangeException(nameof(value), value, "Neither a reading nor an observation."),
     };
+
+    // What the speaker told of it a while ago, where nothing was put right since: later it is the course of things that is told.
+    private static TakenFact? SaidWrong(TurnDraft draft, FactValue value) =>
+        draft.State.History.GetValueOrDefault(value.Fact, []) is [.., { Value: { } told } latest] && told != value && latest.By == draft.By && !FactHistory.IsOfRecord(latest)
+            && draft.At - latest.At <= Slips && !draft.State.Mended.Exists(m => m.Number > latest.Number)
+            ? latest
+            : null;
 
     private static void Emit(TurnDraft draft, FactValue value)
     {

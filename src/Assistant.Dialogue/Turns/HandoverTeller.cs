@@ -27,8 +27,8 @@ internal sealed class HandoverTeller(PhraseBook book)
     {
         var verdict = Verdict(state, leader);
         var open = Open(state).ToList();
-        List<Phrase> lines = [Where(state), Known(state), verdict, .. Done(state), .. Leaks(state), .. Cylinders(state), .. open];
-        return new(string.Join('\n', lines.Take(MostLines).Select(l => l.Full)), string.Join(' ', open.Prepend(verdict).Select(l => l.Brief)));
+        List<Phrase> lines = [Where(state), .. Emergency(state), Known(state), verdict, .. Done(state), .. Leaks(state), .. Cylinders(state), .. open];
+        return new(string.Join('\n', lines.Take(MostLines).Select(l => l.Full)), string.Join(' ', Emergency(state).Append(verdict).Concat(open).Select(l => l.Brief)));
     }
 
     /// <summary>How the visit before left the equipment, for the opening of the next one; empty where there was none.</summary>
@@ -61,6 +61,9 @@ internal sealed class HandoverTeller(PhraseBook book)
     private Phrase Where(VisitState state) => state.Unit is { } unit
         ? Say(state, "handover.where-unit", ("site", state.Site ?? ""), ("unit", unit))
         : Say(state, "handover.where", ("site", state.Site ?? ""));
+
+    private IEnumerable<Phrase> Emergency(VisitState state) =>
+        EmergencyTeller.Key(state) is { } emergency ? [Say(state, emergency, EmergencyTeller.Parts(state))] : [];
 
     private Phrase Known(VisitState state)
     {

@@ -22,7 +22,7 @@ internal sealed class Landing(PhraseBook book, WalkGuide guide)
         {
             // "why", a question, an emergency: they are for now. A word that acts on what is asked is not turned on another question.
             var now = take(state);
-            return now.Events.Any(e => Says(e, now.Events, state)) || (now.After.Outcome is not null && state.Outcome is null) ? Unclear(state, message) : now;
+            return now.Events.Any(e => e is CloseQueried || Says(e, now.Events, state)) || (now.After.Outcome is not null && state.Outcome is null) ? Unclear(state, message) : now;
         }
 
         var draft = Begin(state, message);

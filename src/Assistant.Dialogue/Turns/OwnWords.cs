@@ -12,7 +12,7 @@ internal sealed class OwnWords(PhraseBook book, ShortWords words, Understand und
     /// <summary>The turn where the message is one of these words, otherwise null.</summary>
     /// <param name="plain">The message in small letters, without punctuation.</param>
     public Turn? Take(TurnDraft draft, string text, string plain) =>
-        (draft.State.IsPaused ? Paused(draft, text) : null) ?? Pending(draft, plain) ?? disputes.Take(draft, book, text, plain) ?? Offer(draft, plain) ?? Choose(draft, plain, isWhole: true) ?? Step(draft, plain);
+        (draft.State.IsPaused ? Paused(draft, text) : null) ?? Close(draft, plain) ?? Pending(draft, plain) ?? disputes.Take(draft, book, text, plain) ?? Offer(draft, plain) ?? Choose(draft, plain, isWhole: true) ?? Step(draft, plain);
 
     // A pause ends with the next thing said, but for an emergency: that waits until it is told to go on.
     private Turn? Paused(TurnDraft draft, string text)
@@ -31,6 +31,26 @@ internal sealed class OwnWords(PhraseBook book, ShortWords words, Understand und
 
         draft.Emit(new VisitResumed { At = draft.At, By = draft.By });
         return null;
+    }
+
+    // A yes, or "done" once more, to whether the visit is to be closed; null where the message is something else.
+    private Turn? Close(TurnDraft draft, string plain)
+    {
+        if (!draft.Opening.IsCloseAsked || !(words.IsYes(plain) || words.IsConfirm(plain) || words.IsMended(plain) || words.IsNo(plain) || words.IsLater(plain)))
+        {
+            return null;
+        }
+
+        if (words.IsNo(plain) || words.IsLater(plain))
+        {
+            draft.Say("close.not");
+        }
+        else
+        {
+            guide.Steps.Close(draft);
+        }
+
+        return guide.Finish(draft, null);
     }
 
     // A yes or no to a questioned value; null where the message is something else.

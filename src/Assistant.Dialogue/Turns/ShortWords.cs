@@ -7,7 +7,7 @@ namespace Assistant.Dialogue.Turns;
 /// <summary>The few words the dialogue itself listens for: a yes or no to its own question, "ok" at a step, "later", an emergency.</summary>
 public sealed class ShortWords
 {
-    private static readonly string[] Lists = ["yes", "no", "confirm", "arrived", "mended", "later", "resume", "well", "safe", "mine", "first", "second", "emergency"];
+    private static readonly string[] Lists = ["yes", "no", "confirm", "arrived", "mended", "later", "resume", "well", "safe", "mine", "first", "second", "closing", "emergency"];
 
     private readonly FrozenSet<string> yes;
     private readonly FrozenSet<string> no;
@@ -21,6 +21,7 @@ public sealed class ShortWords
     private readonly FrozenSet<string> mine;
     private readonly FrozenSet<string> first;
     private readonly FrozenSet<string> second;
+    private readonly string[] closing;
     private readonly string[] emergency;
 
     private ShortWords(Dictionary<string, string[]> lists)
@@ -30,6 +31,7 @@ public sealed class ShortWords
         (mended, later, resume, well) = (Whole(lists["mended"]), Whole(lists["later"]), Whole(lists["resume"]), Whole(lists["well"]));
         safe = Whole(lists["safe"]);
         (mine, first, second) = (Whole(lists["mine"]), Whole(lists["first"]), Whole(lists["second"]));
+        closing = [.. lists["closing"].Select(e => $" {e} ")];
         emergency = [.. lists["emergency"].Select(e => $" {e} ")];
     }
 
@@ -96,6 +98,20 @@ public sealed class ShortWords
     /// <summary>True where somebody says that where they work is safe, asked or not.</summary>
     public bool IsSafe(string plain) => safe.Contains(plain);
 
+    /// <summary>True where a message begins by saying so and goes on.</summary>
+    public bool BeginsSafe(string plain)
+    {
+        for (var space = plain.IndexOf(' ', StringComparison.Ordinal); space > 0; space = plain.IndexOf(' ', space + 1))
+        {
+            if (safe.Contains(plain[..space]))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>True for an answer to "are you all right?".</summary>
     public bool IsWell(string plain) => yes.Contains(plain) || well.Contains(plain);
 
@@ -106,10 +122,15 @@ public sealed class ShortWords
 
     public bool IsSecond(string plain) => second.Contains(plain);
 
-    public bool IsEmergency(string plain)
+    /// <summary>True where it is said that the visit itself ends, and not only a step of it.</summary>
+    public bool IsClosing(string plain) => Stands(closing, plain);
+
+    public bool IsEmergency(string plain) => Stands(emergency, plain);
+
+    private static bool Stands(string[] anywhere, string plain)
     {
         var padded = $" {plain} ";
-        return Array.Exists(emergency, e => padded.Contains(e, StringComparison.Ordinal));
+        return Array.Exists(anywhere, e => padded.Contains(e, StringComparison.Ordinal));
     }
 
     private static bool InTwo(string plain, FrozenSet<string> start, FrozenSet<string> end)

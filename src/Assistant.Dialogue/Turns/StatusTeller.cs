@@ -14,6 +14,11 @@ internal sealed class StatusTeller(PhraseBook book)
     public void Status(TurnDraft draft, Finding? leader, IReadOnlyList<string> walks)
     {
         var state = draft.State;
+        if (EmergencyTeller.Key(state) is { } emergency)
+        {
+            draft.Say(emergency, EmergencyTeller.Parts(state));
+        }
+
         draft.Say("command.status-walk", ("walk", walks[0]));
         if (walks.Count > 1)
         {

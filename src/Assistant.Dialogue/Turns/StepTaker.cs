@@ -75,12 +75,16 @@ internal sealed class StepTaker(WalkStand stand, WalkSwitch walks, VerdictTeller
         draft.Emit(new StopSkipped(stand.Walk(state).Name, stop.Name) { At = draft.At, By = draft.By });
     }
 
-    /// <summary>"done": at a step it is confirmed, at a repair the fault is put right; anywhere else a walk begun from another is left, and the visit ends early.</summary>
-    public void Done(TurnDraft draft)
+    /// <summary>"done": at a step it is confirmed, at a repair the fault is put right; anywhere else a walk begun from another is left, and it is asked whether the visit ends.</summary>
+    /// <param name="isOfTheVisit">True where it was said that the visit ends: that confirms no step and puts nothing right.</param>
+    public void Done(TurnDraft draft, bool isOfTheVisit)
     {
         var stop = stand.Stop(draft.State);
-        var leader = stop.Kind == StopKind.Confirms ? null : stand.Leader(draft.State);
-        if ((stand.InHand(draft.State) ?? UnderRepair(draft.State, stop)) is { } fault && stand.Walk(draft.State).Action(fault).Outdates is { IsEmpty: false } outdates)
+        if (isOfTheVisit && !stand.IsLast(stop, draft.State))
+        {
+            Close(draft);
+        }
+        else if ((stand.InHand(draft.State) ?? UnderRepair(draft.State, stop)) is { } fault && stand.Walk(draft.State).Action(fault).Outdates is { IsEmpty: false } outdates)
         {
             draft.Emit(new FaultMended(Codes.Of(fault), outdates) { At = draft.At, By = draft.By });
             Reopen(draft);
@@ -97,19 +101,27 @@ internal sealed class StepTaker(WalkStand stand, WalkSwitch walks, VerdictTeller
         }
         else if (stand.Walk(draft.State) == stand.Library.Opening || !walks.Leave(draft))
         {
-            draft.Say("close.early");
-            if (leader is { Code: not FaultCode.NoFault })
-            {
-                draft.Say("command.status-leading", ("standing", Codes.Of(leader.Standing)), ("fault", "fault." + Codes.Of(leader.Code)));
-                verdicts.TellAll(draft, assess(draft.State.Facts));
-            }
-            else if (leader is null)
-            {
-                draft.Say("verdict.nothing");
-            }
-
-            closing.Close(draft, leader);
+            // "done" may be of what was just read: nothing so final is taken from half a word.
+            draft.Emit(new CloseQueried { At = draft.At, By = draft.By });
         }
+    }
+
+    /// <summary>Ends the visit where the walk is not through, with what led.</summary>
+    public void Close(TurnDraft draft)
+    {
+        var leader = stand.Leader(draft.State);
+        draft.Say("close.early");
+        if (leader is { Code: not FaultCode.NoFault })
+        {
+            draft.Say("command.status-leading", ("standing", Codes.Of(leader.Standing)), ("fault", "fault." + Codes.Of(leader.Code)));
+            verdicts.TellAll(draft, assess(draft.State.Facts));
+        }
+        else if (leader is null)
+        {
+            draft.Say("verdict.nothing");
+        }
+
+        closing.Close(draft, leader);
     }
 
     // The walk asks for readings again while the repair they were lost to is not said to be done: "done" is of the repair first.

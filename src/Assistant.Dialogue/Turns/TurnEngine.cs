@@ -158,7 +158,7 @@ public sealed class TurnEngine : ITurnEngine
     private Turn TakeAnswer(TurnDraft draft, Understood understood, InboundMessage message)
     {
         IEnumerable<FactValue> values = [.. understood.Readings, .. understood.Observations];
-        var assessment = values.Any() ? taker.Take(draft, values, guide.Stand.Stop(draft.State)) : null;
+        var assessment = values.Any() ? taker.Take(draft, values, guide.Stand.Stop(draft.State), understood.Correcting is not null) : null;
         if (understood.Clarify is not null)
         {
             draft.Emit(Clarifier.Event(understood, new(message.Text, message.Person, message.At), hearing.Asked(draft.State)?.Name));
@@ -166,6 +166,12 @@ public sealed class TurnEngine : ITurnEngine
         else if (!understood.Unheard.IsEmpty)
         {
             draft.Say("unknown.part", ("words", string.Join(", ", understood.Unheard)));
+        }
+
+        // "all safe, R-404A cooler": that it is safe is heard with what is told in the same breath.
+        if (guide.Stand.IsAtStep(draft.State) && guide.Stand.Stop(draft.State) == guide.Stand.Walk(draft.State).First && words.BeginsSafe(ShortWords.Plain(message.Text)))
+        {
+            guide.Steps.Done(draft, isOfTheVisit: false);
         }
 
         return guide.Finish(draft, assessment);
@@ -234,7 +240,7 @@ public sealed class TurnEngine : ITurnEngine
         }
 
         // What was asked back is not asked again and again: the walk's own question stands.
-        if (draft.State.Clarification is { What: "fact" or "value" } open)
+        if (draft.State.Clarification is { What: "fact" or "value" or "range" } open)
         {
             draft.Emit(new EventWithdrawn(open.Number) { At = draft.At, By = draft.By });
         }
@@ -287,7 +293,8 @@ public sealed class TurnEngine : ITurnEngine
         }
         else if (state.Facts.Word(FactCatalogue.Refrigerant) is { } refrigerant)
         {
-            draft.Say("open.known", ("site", site), ("refrigerant", refrigerant));
+            // What was typed as the visit was opened comes from no record.
+            draft.Say(state.Before is null ? "open.told" : "open.known", ("site", site), ("refrigerant", refrigerant));
         }
         else
         {

@@ -27,6 +27,11 @@ internal sealed class Undoer(PhraseBook book, WalkLibrary library)
 
         foreach (var undone in before.Undoable.TakeWhile(u => u.Message == last))
         {
+            if (Replaced(before, undone.Number) is { } lost)
+            {
+                draft.Emit(FactTaker.Event(lost.Value!, lost.Place ?? "anywhere", lost.Stop, lost.At, lost.By));
+            }
+
             draft.Emit(new EventWithdrawn(undone.Number) { At = draft.At, By = draft.By });
             if (before.Settled.Find(s => s.Number == undone.Number) is { } settled)
             {
@@ -36,6 +41,10 @@ internal sealed class Undoer(PhraseBook book, WalkLibrary library)
 
         Report(draft, before);
     }
+
+    // What was put right by mistake stands again, at its time.
+    private static TakenFact? Replaced(VisitState state, int number) =>
+        state.History.Values.SelectMany(entries => entries).FirstOrDefault(t => t.Number == number)?.InsteadOf;
 
     // The reading that was taken out stands again, at its time and as its reader's, and which of the two counts is open again.
     private static void Unsettle(TurnDraft draft, SettledDispute settled)
@@ -65,6 +74,10 @@ internal sealed class Undoer(PhraseBook book, WalkLibrary library)
         else if (before.Confirmed.Count() != after.Confirmed.Count())
         {
             draft.Say("command.undone-confirm");
+        }
+        else if (before.Units != after.Units)
+        {
+            draft.Say(UnitTeller.Key(after.Units));
         }
         else if (before.Skipped.Count() != after.Skipped.Count())
         {

@@ -26,6 +26,10 @@ internal sealed class WalkStand(WalkLibrary library, Assess assess)
     /// <summary>True where the stop waits until a fault is put right.</summary>
     public bool IsAtRepair(VisitState state) => InHand(state) is { } fault && !Walk(state).Action(fault).Outdates.IsEmpty;
 
+    /// <summary>True where the visit ends with the word that the stop waits for.</summary>
+    public bool IsLast(WalkStop stop, VisitState state) =>
+        stop.Kind == StopKind.Confirms && stop.Next is [.., { IsBack: false } on] && Walk(state).Find(on.Go) is { Kind: StopKind.Ends, Closes: true };
+
     /// <summary>The fault that is being put right where the visit stands, or null.</summary>
     public FaultCode? InHand(VisitState state) => FaultInHand.At(state, Stop(state), Leader(state));
 

@@ -38,6 +38,12 @@ public sealed record Understood(
     /// <summary>That it puts right what an earlier message said, or null. Whether it does is the dialogue's to see, which knows what that was.</summary>
     public Correcting? Correcting { get; init; }
 
+    /// <summary>Where the value is open because the number can not be, the reading it would make; otherwise null.</summary>
+    public Reading? Impossible { get; init; }
+
+    /// <summary>Where the unit is what is open, what was read; otherwise null.</summary>
+    public Fact? OpenUnit { get; init; }
+
     /// <summary>True for a question that is none of those known: what it asks is not understood, but that it asks is.</summary>
     public bool IsQuestion { get; init; }
 

@@ -51,6 +51,8 @@ namespace Assistant.Dialogue.Visits;
 [JsonDerivedType(typeof(ReadingRequested), "reading-requested")]
 [JsonDerivedType(typeof(RequestDropped), "request-dropped")]
 [JsonDerivedType(typeof(RequestTold), "request-told")]
+[JsonDerivedType(typeof(UnitsChosen), "units-chosen")]
+[JsonDerivedType(typeof(CloseQueried), "close-queried")]
 public abstract record VisitEvent
 {
     /// <summary>When it happened, by the clock of the one who recorded it.</summary>
@@ -113,7 +115,7 @@ public sealed record FactTaken(string Fact, double? Value, string? Unit, string?
 public sealed record FactQuestioned(string Fact, double? Value, string? Unit, string? Word, string Reason) : VisitEvent;
 
 /// <summary>Something was left open and is asked back.</summary>
-/// <param name="What">unit, fact, value or sign.</param>
+/// <param name="What">unit, fact, value or sign; range for a number that can not be.</param>
 /// <param name="Heard">The number as heard, where there is one, kept for "psi" as the whole answer.</param>
 public sealed record ClarificationAsked(string What, string? Fact, double? Heard) : VisitEvent
 {
@@ -127,6 +129,10 @@ public sealed record EventWithdrawn(int Withdrawn) : VisitEvent
 {
     /// <summary>Of two people's readings that differed, the event of the one that counts from here on; null for any other withdrawal.</summary>
     public int? InFavourOf { get; init; }
+
+    /// <summary>True where the reading right behind it stands in its place: what was said was said wrong, and the walk goes on where it is.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public bool IsCorrection { get; init; }
 }
 
 /// <summary>A verdict was said. Codes and standings in the contract's spelling.</summary>

@@ -17,7 +17,7 @@ internal static class VisitFold
             {
                 Site = e.Site,
                 AssetId = e.AssetId,
-                Units = e.Units == "metric" ? UnitSystem.Metric : UnitSystem.Us,
+                Units = UnitsOf(e.Units),
                 OpenedAt = e.At,
                 Unit = e.Unit,
                 Before = e.Before,
@@ -32,11 +32,19 @@ internal static class VisitFold
                 Clarification = new(number, e.What, e.Fact is null ? null : FactCatalogue.Find(e.Fact), e.Heard, e.Text),
             },
             EventWithdrawn { InFavourOf: { } counts } e => Settle(next, e.Withdrawn, counts, number),
+            EventWithdrawn { IsCorrection: true } e => Withdraw(next, e.Withdrawn, leadsBack: false) with { Corrected = next.History.Values.SelectMany(entries => entries).FirstOrDefault(t => t.Number == e.Withdrawn) },
             EventWithdrawn e => Withdraw(next, e.Withdrawn),
+            UnitsChosen e => Undoable(next with { Units = UnitsOf(e.Units), UnitsBefore = next.UnitsBefore.Add((number, next.Units)) }, number),
+            CloseQueried => next with { CloseQueried = number },
             FaultMended e => Mend(next, e, number),
             VerdictGiven e => next with { Verdicts = next.Verdicts.Add(new(number, e.Fault, e.Standing, e.Text, e.At)) },
             CautionGiven e => next with { Cautions = next.Cautions.Add(new(e.Caution, e.By, e.Place, DateOnly.FromDateTime(e.At.Date))) },
-            VisitPaused e => next with { IsPaused = true, IsEmergency = e.IsEmergency || next.IsEmergency },
+            VisitPaused e => next with
+            {
+                IsPaused = true,
+                IsEmergency = e.IsEmergency || next.IsEmergency,
+                Emergency = e.IsEmergency ? new(e.By, e.At) : next.Emergency,
+            },
             VisitResumed => next with { IsPaused = false, IsEmergency = false },
             PictureTaken e => next with { Pictures = next.Pictures.Add(new(number, e.PictureId, e.Caption, e.Stop, e.At, e.By)) },
             ReminderSet e => Undoable(next with { Reminders = next.Reminders.Add(new(number, e.Due, e.About)) }, number),
@@ -67,7 +75,7 @@ internal static class VisitFold
             return state;
         }
 
-        var entries = FactHistory.With(state.History.GetValueOrDefault(fact, []), new(number, value, e.At, e.By, e.Place, e.Stop));
+        var entries = FactHistory.With(state.History.GetValueOrDefault(fact, []), new(number, value, e.At, e.By, e.Place, e.Stop) { InsteadOf = state.Corrected?.Value?.Fact == fact ? state.Corrected : null });
         return Undoable(
             state with
             {
@@ -77,6 +85,7 @@ internal static class VisitFold
                 Disputes = state.Disputes.Remove(fact),
                 Requests = state.Requests.Answer(number, fact, e.At, e.By),
                 Clarification = null,
+                Corrected = null,
             },
             number);
     }
@@ -126,7 +135,7 @@ internal static class VisitFold
         return Undoable(after with { Settled = after.Settled.AddRange(settled) }, number);
     }
 
-    private static VisitState Withdraw(VisitState state, int withdrawn)
+    private static VisitState Withdraw(VisitState state, int withdrawn, bool leadsBack = true)
     {
         var (facts, history, isReading) = (state.Facts, state.History, false);
         var disputes = state.Disputes.RemoveRange(state.Disputes.Where(d => d.Value.One.Number == withdrawn || d.Value.Other.Number == withdrawn).Select(d => d.Key));
@@ -151,8 +160,10 @@ internal static class VisitFold
             Settled = state.Settled.RemoveAll(s => s.Number == withdrawn),
             Requests = state.Requests.Without(withdrawn),
             Questioned = state.Questioned.RemoveRange(state.Questioned.Where(q => q.Value.Number == withdrawn).Select(q => q.Key)),
+            Units = state.UnitsBefore.Find(u => u.Number == withdrawn) is { Number: > 0 } chosen ? chosen.Units : state.Units,
+            UnitsBefore = state.UnitsBefore.RemoveAll(u => u.Number == withdrawn),
             Clarification = state.Reminders.Exists(r => r.Number == withdrawn) ? state.Clarification : null,
-            Runs = state.Runs.Without(withdrawn, leadsBack: isReading),
+            Runs = state.Runs.Without(withdrawn, leadsBack: isReading && leadsBack),
             Choices = state.Choices.RemoveAll(c => c.Number == withdrawn),
             Offers = state.Offers.RemoveAll(o => o.Number == withdrawn),
             Declined = state.Declined.RemoveAll(d => d.Number == withdrawn),
@@ -184,6 +195,8 @@ internal static class VisitFold
 
     private static ImmutableStack<UndoableEvent> Without(ImmutableStack<UndoableEvent> stack, int number) =>
         ImmutableStack.CreateRange(stack.Where(u => u.Number != number).Reverse());
+
+    private static UnitSystem UnitsOf(string units) => units == "metric" ? UnitSystem.Metric : UnitSystem.Us;
 
     private static FactValue? Value(Fact fact, double? value, string? unit, string? word)
     {

@@ -14,6 +14,9 @@ public sealed record VisitState
 
     public UnitSystem Units { get; init; } = UnitSystem.Us;
 
+    /// <summary>What the units were before each event that chose others.</summary>
+    internal ImmutableList<(int Number, UnitSystem Units)> UnitsBefore { get; init; } = [];
+
     public string? Site { get; init; }
 
     public string? AssetId { get; init; }
@@ -37,6 +40,9 @@ public sealed record VisitState
 
     /// <summary>What waits to be completed by the next message, or null.</summary>
     public OpenClarification? Clarification { get; init; }
+
+    /// <summary>What was taken back for the reading that follows, or null.</summary>
+    internal TakenFact? Corrected { get; init; }
 
     /// <summary>The runs of the visit's walks; one is under way, others may wait where they were left.</summary>
     public WalkRuns Runs { get; init; } = WalkRuns.None;
@@ -76,6 +82,15 @@ public sealed record VisitState
 
     /// <summary>True while somebody is in danger: the call goes on only when it is told to.</summary>
     public bool IsEmergency { get; init; }
+
+    /// <summary>The last time an emergency was called on this visit, over or not; null where none was.</summary>
+    public CalledEmergency? Emergency { get; init; }
+
+    /// <summary>The event that asked whether the visit is to be closed; 0 where none did.</summary>
+    public int CloseQueried { get; init; }
+
+    /// <summary>True while the visit waits for the answer to that.</summary>
+    public bool IsCloseAsked => CloseQueried > LastMessage;
 
     /// <summary>How the visit was closed, or null while it is open.</summary>
     public string? Outcome { get; init; }

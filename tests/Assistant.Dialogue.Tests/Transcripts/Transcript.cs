@@ -7,7 +7,7 @@ namespace Assistant.Dialogue.Tests.Transcripts;
 internal sealed record Transcript(string Site, string Units, ImmutableDictionary<string, string> Record, ImmutableArray<TranscriptTurn> Turns)
 {
     private static readonly string[] Expectations =
-        ["<", "not:", "asks:", "stop:", "place:", "verdict:", "open:", "caution:", "warns:", "knows:", "lacks:", "choices:", "closed:"];
+        ["<", "not:", "asks:", "stop:", "place:", "verdict:", "open:", "caution:", "warns:", "knows:", "lacks:", "once:", "choices:", "closed:"];
 
     public static Transcript Read(string text)
     {

@@ -46,6 +46,7 @@ internal sealed class TranscriptPlayer(ITurnEngine engine)
         "warns" => turn.Reply.Cautions.Any(c => c.Code == expected.Text),
         "open" => turn.Reply.Verdicts.Any(v => v.Code == expected.Text),
         "lacks" => !turn.After.Facts.Has(FactCatalogue.Find(expected.Text)!),
+        "once" => turn.After.History[FactCatalogue.Find(expected.Text)!].Count == 1,
         "caution" or "choices" => Set(Actual(expected, turn)).SetEquals(Set(expected.Text)),
         _ => Actual(expected, turn) == expected.Text,
     };

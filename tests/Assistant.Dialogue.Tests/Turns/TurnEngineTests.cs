@@ -264,6 +264,8 @@ public sealed class TurnEngineTests
         var talk = new Conversation();
 
         talk.SayAll("ok", "done");
+        Assert.Null(talk.State.Outcome);
+        talk.Say("yes");
         Assert.Equal("no fault established", talk.State.Outcome);
         Assert.Contains("closed", talk.Say("41 degF").Say.Full, StringComparison.Ordinal);
 

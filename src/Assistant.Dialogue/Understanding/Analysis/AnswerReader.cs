@@ -14,6 +14,12 @@ internal sealed record Told(IReadOnlyList<Reading> Readings, IReadOnlyList<Obser
     /// <summary>That it puts right what was said before, or null.</summary>
     public Correcting? Correcting { get; init; }
 
+    /// <summary>Where what is open is a number that can not be, the reading it would make.</summary>
+    public Reading? Impossible { get; init; }
+
+    /// <summary>Where the unit is what is open, what was read.</summary>
+    public Fact? OpenUnit { get; init; }
+
     public bool IsNothing => Readings.Count == 0 && Observations.Count == 0 && Open is null;
 }
 
@@ -48,7 +54,7 @@ internal sealed class AnswerReader(Lexicon lexicon)
         }
 
         var open = readings.Open ?? (observed.AnyOpen ? Clarify.Value : null);
-        var told = new Told(readings.Readings, [.. observed.Clear], open) { Correcting = correcting };
+        var told = new Told(readings.Readings, [.. observed.Clear], open) { Correcting = correcting, Impossible = readings.Impossible, OpenUnit = readings.OpenUnit };
         return told.IsNothing
             ? told with { Open = Silence.Open(items, context.Expected, observed) }
             : told with { Unheard = LeftOver.Of(message, items, readings, told.Readings.Count + told.Observations.Count) };

@@ -29,6 +29,9 @@ internal sealed record Item(int Start, int End)
     /// <summary>A number in a unit that makes no reading here, such as volts, but may tell a yes or no.</summary>
     public SaidNumber? Aside { get; init; }
 
+    /// <summary>True for such a number where it may be a reading for all that is known: it is named and not passed over in silence.</summary>
+    public bool IsPassedOver { get; init; }
+
     /// <summary>"about", "around": drops out before a number.</summary>
     public bool IsFiller { get; init; }
 

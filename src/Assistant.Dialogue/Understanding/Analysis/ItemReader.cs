@@ -54,7 +54,7 @@ internal sealed class ItemReader(Lexicon lexicon)
         }
 
         // "I've got one oh five": the phrase "got one" ends where a longer number begins, and one is a number where a number was asked.
-        if (phrase.End - at > 1 && lexicon.Numbers.Vocabulary.Begins(tokens[phrase.End - 1])
+        if (phrase.End - at > 1 && !(phrase.NamesQuantity && lexicon.Filling.BeforeOne.Contains(tokens[phrase.End - 2].Word)) && lexicon.Numbers.Vocabulary.Begins(tokens[phrase.End - 1])
             && numbers.Find(message.Text, tokens, phrase.End - 1, inOut.Told) is { } cut
             && (cut.End > phrase.End || (phrase.YesNo is not null && expected is { IsQuantity: true })))
         {

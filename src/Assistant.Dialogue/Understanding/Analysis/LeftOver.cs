@@ -31,5 +31,5 @@ internal static class LeftOver
         return found;
     }
 
-    private static bool IsOpen(Item item, ReadingCollector readings) => item is { Number: { } number, Mark: ItemMark.None } && !readings.Took(number);
+    private static bool IsOpen(Item item, ReadingCollector readings) => item.IsPassedOver || item is { Number: { } number, Mark: ItemMark.None } && !readings.Took(number);
 }

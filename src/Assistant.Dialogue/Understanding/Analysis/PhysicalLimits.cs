@@ -28,19 +28,25 @@ internal static class PhysicalLimits
     {
         // The last digit of a conversion is no reason to ask back.
         const double Slack = 1e-9;
-        var value = reading.Canonical;
-        bool Within(double low, double high) => value >= low - Slack && value <= high + Slack;
-        return reading.Unit.Dimension switch
+        var (low, high) = Of(reading.Fact, reading.Unit);
+        var isOpenBelow = reading.Unit.Dimension is Dimension.Vacuum or Dimension.Volume;
+        return (isOpenBelow ? reading.Canonical > low.Canonical : reading.Canonical >= low.Canonical - Slack) && (high is null || reading.Canonical <= high.Value.Canonical + Slack);
+    }
+
+    /// <summary>Between what the fact can lie when it is read in that unit; no upper end where there is none.</summary>
+    public static (Amount Low, Amount? High) Of(Fact fact, UnitOfMeasure unit)
+    {
+        (double Low, double High)? within = unit.Dimension switch
         {
-            Dimension.Pressure => Within(LowestGauge, HighestGauge),
-            Dimension.Temperature when reading.Fact == FactCatalogue.HeadPressureControlSetting => Within(HeadSetting.Low, HeadSetting.High),
-            Dimension.Temperature when AirTemperatures.Contains(reading.Fact) => Within(Air.Low, Air.High),
-            Dimension.Temperature => Within(Line.Low, Line.High),
-            Dimension.TemperatureDifference => Within(0, WidestDifference),
-            Dimension.Vacuum => value > 0 && value <= AtmosphereInPascals + Slack,
-            Dimension.Length => Within(-500, 6000),
-            Dimension.Volume => value > 0,
-            _ => value >= 0,
+            Dimension.Pressure => (LowestGauge, HighestGauge),
+            Dimension.Temperature when fact == FactCatalogue.HeadPressureControlSetting => HeadSetting,
+            Dimension.Temperature when AirTemperatures.Contains(fact) => Air,
+            Dimension.Temperature => Line,
+            Dimension.TemperatureDifference => (0, WidestDifference),
+            Dimension.Vacuum => (0, AtmosphereInPascals),
+            Dimension.Length => (-500, 6000),
+            _ => null,
         };
+        return within is var (low, high) ? (new(low, unit.Dimension), new Amount(high, unit.Dimension)) : (new(0, unit.Dimension), null);
     }
 }

@@ -13,27 +13,27 @@ internal static class QuantityResolver
     /// <summary>A bare vacuum below this is no micron reading.</summary>
     private const double FewestBareMicrons = 10;
 
-    /// <summary>Either a reading or what must be asked back.</summary>
-    public static (Reading? Reading, Clarify? Open) Resolve(SaidNumber number, Fact fact, UnitSystem site)
+    /// <summary>Either a reading or what must be asked back; where the number can not be, that too.</summary>
+    public static (Reading? Reading, Clarify? Open, Reading? Impossible) Resolve(SaidNumber number, Fact fact, UnitSystem site)
     {
         if (number.Open is { } open)
         {
-            return (null, open);
+            return (null, open, null);
         }
 
         if (number.NotNow && fact.Place != Place.Record && fact != FactCatalogue.Setpoint && fact != FactCatalogue.Differential)
         {
-            return (null, Clarify.Value);
+            return (null, Clarify.Value, null);
         }
 
         if (number.OverAmbient && fact != FactCatalogue.DesignCondenserSplit && fact != FactCatalogue.CondenserSplit)
         {
-            return (null, Clarify.Value);
+            return (null, Clarify.Value, null);
         }
 
         if ((number.Comma && site == UnitSystem.Metric) || (number.Joined && fact == FactCatalogue.SuctionPressure) || (number.BareOunces && fact.Kind != FactKind.Mass))
         {
-            return (null, Clarify.Value);
+            return (null, Clarify.Value, null);
         }
 
         var value = number.Value;
@@ -56,7 +56,7 @@ internal static class QuantityResolver
         {
             if (!number.IsBare)
             {
-                return (null, Clarify.Fact);
+                return (null, Clarify.Fact, null);
             }
 
             (unit, var everydayOpen) = OfTheSite(fact.Kind, value, site);
@@ -71,15 +71,15 @@ internal static class QuantityResolver
     public static bool Fits(SaidNumber number, Fact fact) =>
         fact.IsQuantity && (number.Kilo ? fact.Kind != FactKind.Temperature : number.IsBare || Said(number.Units, fact.Kind, UnitSystem.Us) is not null);
 
-    private static (Reading?, Clarify?) Checked(Fact fact, double value, UnitOfMeasure? unit, Clarify? open)
+    private static (Reading?, Clarify?, Reading?) Checked(Fact fact, double value, UnitOfMeasure? unit, Clarify? open)
     {
         if (open is not null || unit is null)
         {
-            return (null, open ?? Clarify.Unit);
+            return (null, open ?? Clarify.Unit, null);
         }
 
         var reading = new Reading(fact, value, unit);
-        return PhysicalLimits.Allow(reading) ? (reading, null) : (null, Clarify.Value);
+        return PhysicalLimits.Allow(reading) ? (reading, null, null) : (null, Clarify.Value, reading);
     }
 
     private static UnitOfMeasure? Said(IReadOnlyList<UnitWord> words, FactKind kind, UnitSystem site)

@@ -16,6 +16,12 @@ internal sealed class ReadingCollector(List<Item> items, UnderstandingContext co
 
     public Clarify? Open { get; private set; }
 
+    /// <summary>Where the unit is what is open, what was read; otherwise null.</summary>
+    public Fact? OpenUnit { get; private set; }
+
+    /// <summary>Where that is a number which can not be, the reading it would make; otherwise null.</summary>
+    public Reading? Impossible { get; private set; }
+
     public void LeaveOpen(Clarify open) => Open ??= open;
 
     public bool Has(Fact fact) => readings.Exists(r => r.Fact == fact);
@@ -61,7 +67,8 @@ internal sealed class ReadingCollector(List<Item> items, UnderstandingContext co
 
     public void Take(SaidNumber number, Fact fact)
     {
-        var (reading, open) = QuantityResolver.Resolve(number, fact, context.Units);
+        var (reading, open, impossible) = QuantityResolver.Resolve(number, fact, context.Units);
+        Impossible ??= Open is null ? impossible : null;
         if (reading is not null && MixesUnits(number, fact))
         {
             (reading, open) = (null, Clarify.Unit);
@@ -75,6 +82,7 @@ internal sealed class ReadingCollector(List<Item> items, UnderstandingContext co
         }
         else
         {
+            OpenUnit ??= Open is null && open == Clarify.Unit ? fact : null;
             LeaveOpen(open ?? Clarify.Value);
         }
     }

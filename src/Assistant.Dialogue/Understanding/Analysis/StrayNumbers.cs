@@ -11,6 +11,12 @@ internal sealed class StrayNumbers(Lexicon lexicon)
     /// <summary>How far around a number its company is looked at.</summary>
     private const int Reach = 20;
 
+    /// <summary>Things are numbered from one, and nobody has ten of them: a number from here on behind "unit" may be read.</summary>
+    private const double FewestOfReading = 10;
+
+    /// <summary>From here on it is an order's or a ticket's.</summary>
+    private const double FewestOfOrder = 1000;
+
     public void Remove(Message message, List<Item> items, Fact? expected)
     {
         for (var i = 0; i < items.Count; i++)
@@ -22,13 +28,30 @@ internal sealed class StrayNumbers(Lexicon lexicon)
 
             if (IsStray(message, items, i, number, expected))
             {
-                items[i] = items[i] with { Number = null, Aside = number, Mark = ItemMark.Stray };
+                items[i] = items[i] with { Number = null, Aside = number, Mark = ItemMark.Stray, IsPassedOver = MayBeRead(message, items, i, number) };
             }
             else
             {
                 items[i] = items[i] with { Number = number with { AmongStrangers = AmongStrangers(message, items, i) } };
             }
         }
+    }
+
+    // A number that is passed over but may be a reading for all that is known: "unit 24", "45 whatever". Names, counts of things, times and money are none.
+    private bool MayBeRead(Message message, List<Item> items, int at, SaidNumber number)
+    {
+        var after = at + 1 < items.Count ? items[at + 1] : null;
+        if (after is not null && (after.Has(Cue.Clock) || after.Has(Cue.Ago) || after.Has(Cue.Count) || after.Mark == ItemMark.Clock) || (at > 0 && (items[at - 1].Mark == ItemMark.Clock || items[at - 1].Has(Cue.Clock))))
+        {
+            return false;
+        }
+
+        if (!number.IsBare)
+        {
+            return !NamesRoom(message, items, at) && !items.Exists(i => i.Facts.Any(f => lexicon.Values.ToldBy.ContainsKey(f.Fact)));
+        }
+
+        return IsLabelled(items, at) ? Math.Abs(number.Value) is >= FewestOfReading and < FewestOfOrder || number.Value < 0 : after?.Mark is ItemMark.Stranger or ItemMark.Other;
     }
 
     private bool IsStray(Message message, List<Item> items, int at, SaidNumber number, Fact? expected)
