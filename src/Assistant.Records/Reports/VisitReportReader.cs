@@ -19,6 +19,7 @@ public sealed class VisitReportReader(EventLog log, PictureStore pictures)
 {
     private readonly AssetStore assets = new(log.Database);
     private readonly CylinderBookReader cylinders = new(log);
+    private readonly LeakWorkReader leaks = new(log);
 
     /// <returns>The report, or null where there is no such visit.</returns>
     public async Task<VisitReport?> ReadAsync(string visitId, CancellationToken cancellation = default)
@@ -58,6 +59,7 @@ public sealed class VisitReportReader(EventLog log, PictureStore pictures)
         var tags = report.Cylinders.Select(c => c.Tag).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var facts = VisitState.Fold(events).Facts;
         var charge = facts.Quantity(FactCatalogue.FullCharge, Dimension.Mass) is { } kilograms ? Mass.FromKilograms(kilograms) : (Mass?)null;
+        var work = asset is null ? LeakWork.None : await leaks.ReadAsync(asset.Id, last, cancellation);
         return report with
         {
             Balances = balances with
@@ -68,7 +70,7 @@ public sealed class VisitReportReader(EventLog log, PictureStore pictures)
             },
             Leak = asset is null
                 ? null
-                : LeakAccount.Of(asset, charge, RefrigerantLibrary.Find(facts.Word(FactCatalogue.Refrigerant)), uses, report.Units, DateOnly.FromDateTime(last.DateTime)),
+                : LeakAccount.Of(asset, charge, RefrigerantLibrary.Find(facts.Word(FactCatalogue.Refrigerant)), uses, work, report.Units, DateOnly.FromDateTime(last.DateTime)),
         };
     }
 

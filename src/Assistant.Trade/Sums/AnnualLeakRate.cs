@@ -8,7 +8,8 @@ public readonly record struct RefrigerantAddition(DateOnly On, Mass Added);
 /// <summary>The share of its full charge that a system loses in a year, by the two methods of 40 CFR 82.152.</summary>
 public static class AnnualLeakRate
 {
-    private const int Year = 365;
+    /// <summary>The days of the formulas' year.</summary>
+    public const int Year = 365;
 
     /// <summary>(added / full charge) * (365 / the shorter of the days since the last addition and 365). Source: 40 CFR 82.152, annualizing method.</summary>
     /// <param name="daysSinceLastAddition">At least 1.</param>
@@ -28,9 +29,14 @@ public static class AnnualLeakRate
     public static Ratio Rolling(IEnumerable<RefrigerantAddition> additions, Mass fullCharge, DateOnly today, DateOnly? lastProvenRepair)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(fullCharge.Kilograms, nameof(fullCharge));
+        return Ratio.FromDecimalFractions(Within(additions, today, lastProvenRepair) / fullCharge);
+    }
+
+    /// <summary>What the rolling average sums: all that was added within the last 365 days, or after the last proven repair where that is later.</summary>
+    public static Mass Within(IEnumerable<RefrigerantAddition> additions, DateOnly today, DateOnly? lastProvenRepair)
+    {
         var yearAgo = today.AddDays(-Year);
         var since = lastProvenRepair is { } repaired && repaired > yearAgo ? repaired : yearAgo;
-        var added = additions.Where(a => a.On > since && a.On <= today).Sum(a => a.Added.Kilograms);
-        return Ratio.FromDecimalFractions(added / fullCharge.Kilograms);
+        return Mass.FromKilograms(additions.Where(a => a.On > since && a.On <= today).Sum(a => a.Added.Kilograms));
     }
 }

@@ -35,8 +35,8 @@ public sealed class ApplianceDetailsTests
 
     [Fact]
     public void A_first_charge_is_no_leak_and_what_follows_a_repair_is() =>
-        // By hand: 100 lb at the installation do not count, 10 lb after the repair into 100 lb are 10 %.
-        Assert.Equal(0.1, Annualised(Account("commercial-refrigeration", Charge("u-1", 0, 100, "new-installation"), Charge("u-2", 100, 10, "after-repair"))!), 3);
+        // By hand: the 100 lb of the installation do not count, but their day does: 10 lb a hundred days later are 10/100 x 365/100 = 36.5 %.
+        Assert.Equal(0.365, Annualised(Account("commercial-refrigeration", Charge("u-1", 0, 100, "new-installation"), Charge("u-2", 100, 10, "after-repair"))!), 3);
 
     [Fact]
     public void What_was_only_ever_a_first_charge_has_no_leak_rate() =>
@@ -48,7 +48,7 @@ public sealed class ApplianceDetailsTests
     {
         var details = ImmutableSortedDictionary<string, string>.Empty;
         var asset = new Asset("rack", "Invented Market", "invented rack", use is null ? details : details.Add("appliance_use", use));
-        return LeakAccount.Of(asset, Mass.FromPounds(100), RefrigerantLibrary.Find("R448A"), uses, UnitSystem.Us, new(2026, 12, 31));
+        return LeakAccount.Of(asset, Mass.FromPounds(100), RefrigerantLibrary.Find("R448A"), uses, LeakWork.None, UnitSystem.Us, new(2026, 12, 31));
     }
 
     private static RecordedUse Charge(string id, int day, double pounds, string? reason)

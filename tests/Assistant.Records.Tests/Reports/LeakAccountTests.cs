@@ -27,7 +27,7 @@ public class LeakAccountTests
     {
         var uses = additions.Split(", ").Select((a, i) => Use(i, DateOnly.Parse(a[..10], System.Globalization.CultureInfo.InvariantCulture), int.Parse(a[11..], System.Globalization.CultureInfo.InvariantCulture)));
 
-        var account = LeakAccount.Of(Rack, Mass.FromPounds(100), RefrigerantLibrary.Find("R448A"), uses, UnitSystem.Us, new(2026, 12, 31))!;
+        var account = LeakAccount.Of(Rack, Mass.FromPounds(100), RefrigerantLibrary.Find("R448A"), uses, LeakWork.None, UnitSystem.Us, new(2026, 12, 31))!;
 
         var words = new ReportWords(InventedVisit.Phrases);
         Assert.Contains(rates, words.Say(account.Rate, UnitSystem.Us), StringComparison.Ordinal);

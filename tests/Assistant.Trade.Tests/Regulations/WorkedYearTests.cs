@@ -44,6 +44,20 @@ public class WorkedYearTests
         Assert.All(rates, r => Assert.False(r.IsOver));
     }
 
+    // Where no rule sets a day from which additions count, the 20 lb of 10 November do: 92 days before the 30 lb, 30/600 x 365/92 = 19.837 %;
+    // rolling (20 + 30)/600 = 8.333 %. In December only the 10 lb since the proof of 30 June.
+    [Fact]
+    public void Without_a_rule_every_addition_counts_and_what_a_rate_rests_on_is_told()
+    {
+        var annualising = LeakRateCourse.Reckoned(Rack.FullCharge, Year, null, LeakRateMethod.Annualising, Day("2026-12-31"));
+        var rolling = LeakRateCourse.Reckoned(Rack.FullCharge, Year, null, LeakRateMethod.Rolling, Day("2026-12-31"));
+
+        Assert.Equal((92, 19.837), (annualising[1].DaysSinceLastAddition, Math.Round(annualising[1].Rate.Percent, 3)));
+        Assert.Equal((50, 8.333), (Math.Round(rolling[1].AddedWithin.Pounds, 6), Math.Round(rolling[1].Rate.Percent, 3)));
+        Assert.Equal([null, null, null, Day("2026-06-30")], rolling.Select(r => r.ProvenOn));
+        Assert.Equal(10, Math.Round(rolling[^1].AddedWithin.Pounds, 6));
+    }
+
     [Theory]
     [InlineData("2026-02-10", "leak-rate-within; keep-records-until 2029-02-10")]
     [InlineData("2026-06-15", "leak-rate-over; repair-by 2026-07-15; initial-verification-by 2026-07-15; inspect-quarterly-by 2026-09-15; keep-records-until 2029-06-15")]
