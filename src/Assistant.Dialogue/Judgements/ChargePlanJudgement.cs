@@ -16,8 +16,7 @@ internal sealed record ChargePlanJudgement() : Judgement("charge-plan", ["by-wei
             return new("unknown");
         }
 
-        var isEmpty = view.Visit.Runs.Latest("vacuum") is { FinishedBy: not null };
         var parts = new[] { ChargeTold.Part("full", full), ChargeTold.Part("added", added), ChargeTold.Part("rest", Math.Max(0, full - added)) };
-        return added >= full ? new("full", [.. parts]) : new(isEmpty ? "by-weight" : "by-glass", [.. parts]);
+        return added >= full ? new("full", [.. parts]) : new(ChargeTold.IsByWeight(view) ? "by-weight" : "by-glass", [.. parts]);
     }
 }

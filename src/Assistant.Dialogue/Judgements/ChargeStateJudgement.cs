@@ -9,11 +9,11 @@ namespace Assistant.Dialogue.Judgements;
 
 /// <summary>
 /// Whether the charge is right for today: a clear glass and the head at what its control holds. A flashing glass or a low head wants more,
-/// until more than the plate's charge went in: then it is no charge fault, and pouring stops. Common practice.
+/// until more than the plate's charge went in: then it is no charge fault, and pouring stops. Into an empty system the plate's charge goes by weight. Common practice.
 /// </summary>
 internal sealed record ChargeStateJudgement() : Judgement(
     "charge-state",
-    ["charged", "flashing", "head-low", "over", "unknown"],
+    ["charged", "flashing", "head-low", "short", "left-short", "over", "unknown"],
     [
         FactCatalogue.SightGlass, FactCatalogue.DischargePressure, FactCatalogue.HeadPressureControl, FactCatalogue.HeadPressureControlSetting, FactCatalogue.SaturationBasis,
         FactCatalogue.Refrigerant, FactCatalogue.FullCharge, FactCatalogue.ChargeAdded,
@@ -24,6 +24,9 @@ internal sealed record ChargeStateJudgement() : Judgement(
 
     // A scale and a plate agree within a twentieth.
     private const double Overcharged = 1.05;
+
+    // Into an empty system the plate's charge goes by weight: under nine tenths of it a clear glass proves nothing. Common practice.
+    private const double Short = 0.9;
 
     public override Judged Judge(JudgementView view)
     {
@@ -44,6 +47,12 @@ internal sealed record ChargeStateJudgement() : Judgement(
         if (glass != "clear")
         {
             return new("flashing", [.. parts]);
+        }
+
+        if (full is { } whole && added < whole * Short && ChargeTold.IsByWeight(view) && !facts.Is(FactCatalogue.HeadPressureControl, "valve"))
+        {
+            parts.Add(ChargeTold.Part("full", whole));
+            return new(ChargeTold.IsLeftAt(view, "short") ? "left-short" : "short", [.. parts]);
         }
 
         if (Head(facts) is not var (head, setting, isLow))

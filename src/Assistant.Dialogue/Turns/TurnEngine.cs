@@ -162,6 +162,12 @@ public sealed class TurnEngine : ITurnEngine
         if (understood.Clarify is not null)
         {
             draft.Emit(Clarifier.Event(understood, new(message.Text, message.Person, message.At), hearing.Asked(draft.State)?.Name));
+
+            // One number is asked back; of several, those that were not taken are named.
+            if (understood.Unheard.Length > 1)
+            {
+                draft.Say("unknown.numbers", ("words", string.Join(", ", understood.Unheard)));
+            }
         }
         else if (!understood.Unheard.IsEmpty)
         {

@@ -78,6 +78,11 @@ internal sealed class VerdictTeller(PhraseBook book, Assess assess)
     {
         var leading = assessment.Findings[0];
         var units = draft.State.Units;
+        if (leading.Code != FaultCode.NotEnoughEvidence)
+        {
+            draft.AddReason(book.Say("verdict.about", units, ("standing", Codes.Of(leading.Standing)), ("fault", "fault." + Codes.Of(leading.Code))));
+        }
+
         foreach (var reason in leading.Because)
         {
             draft.AddReason(book.Say(reason, units));

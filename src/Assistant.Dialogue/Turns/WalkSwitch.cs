@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using Assistant.Dialogue.Visits;
 using Assistant.Dialogue.Walks;
+using Assistant.Trade.Facts;
 
 namespace Assistant.Dialogue.Turns;
 
@@ -29,6 +31,17 @@ internal sealed class WalkSwitch(WalkLibrary library)
         {
             draft.Emit(new WalkStarted(walk) { At = draft.At, By = draft.By });
             draft.Say("walk.begun", ("walk", definition.Title));
+            Outdate(draft, definition);
+        }
+    }
+
+    // What was read before the plant was emptied or filled says nothing of it any more.
+    private static void Outdate(TurnDraft draft, WalkDefinition walk)
+    {
+        ImmutableArray<string> read = [.. walk.Outdates.Where(name => draft.State.Facts.Has(FactCatalogue.Find(name)!))];
+        if (!read.IsEmpty)
+        {
+            draft.Emit(new ReadingsOutdated(read) { At = draft.At, By = draft.By });
         }
     }
 

@@ -53,6 +53,7 @@ namespace Assistant.Dialogue.Visits;
 [JsonDerivedType(typeof(RequestTold), "request-told")]
 [JsonDerivedType(typeof(UnitsChosen), "units-chosen")]
 [JsonDerivedType(typeof(CloseQueried), "close-queried")]
+[JsonDerivedType(typeof(ReadingsOutdated), "readings-outdated")]
 public abstract record VisitEvent
 {
     /// <summary>When it happened, by the clock of the one who recorded it.</summary>

@@ -35,6 +35,7 @@ internal static class VisitFold
             EventWithdrawn { IsCorrection: true } e => Withdraw(next, e.Withdrawn, leadsBack: false) with { Corrected = next.History.Values.SelectMany(entries => entries).FirstOrDefault(t => t.Number == e.Withdrawn) },
             EventWithdrawn e => Withdraw(next, e.Withdrawn),
             UnitsChosen e => Undoable(next with { Units = UnitsOf(e.Units), UnitsBefore = next.UnitsBefore.Add((number, next.Units)) }, number),
+            ReadingsOutdated e => Undoable(Outdate(next, e.Facts, e, number) with { OutdatedBy = number }, number),
             CloseQueried => next with { CloseQueried = number },
             FaultMended e => Mend(next, e, number),
             VerdictGiven e => next with { Verdicts = next.Verdicts.Add(new(number, e.Fault, e.Standing, e.Text, e.At)) },
@@ -110,20 +111,27 @@ internal static class VisitFold
 
     private static VisitState Mend(VisitState state, FaultMended e, int number)
     {
-        var (facts, history) = (state.Facts, state.History);
-        foreach (var fact in e.Outdates.Select(FactCatalogue.Find).OfType<Fact>())
-        {
-            // What was read before and comes in later is out of date too.
-            var entries = FactHistory.With(history.GetValueOrDefault(fact, []), new(number, null, e.At, e.By, null, null));
-            facts = FactHistory.Apply(facts, fact, entries);
-            history = history.SetItem(fact, entries);
-        }
+        var outdated = Outdate(state, e.Outdates, e, number);
+        var (facts, history) = (outdated.Facts, outdated.History);
 
         // What was put right pulls the room down from here: how warm it still is speaks against nothing.
         var pullingDown = new Observation(FactCatalogue.PullingDown, "yes");
         facts = facts.With(pullingDown);
         history = history.SetItem(FactCatalogue.PullingDown, history.GetValueOrDefault(FactCatalogue.PullingDown, []).Add(new(number, pullingDown, e.At, e.By, null, null)));
-        return Undoable(state with { Facts = facts, History = history, Disputes = state.Disputes.RemoveRange(e.Outdates.Select(FactCatalogue.Find).OfType<Fact>()), Mended = state.Mended.Add((number, e.Fault)), Clarification = null }, number);
+        return Undoable(outdated with { Facts = facts, History = history, Mended = state.Mended.Add((number, e.Fault)), Clarification = null }, number);
+    }
+
+    private static VisitState Outdate(VisitState state, IEnumerable<string> names, VisitEvent by, int number)
+    {
+        var (facts, history, disputes) = (state.Facts, state.History, state.Disputes);
+        foreach (var fact in names.Select(FactCatalogue.Find).OfType<Fact>())
+        {
+            // What was read before and comes in later is out of date too.
+            var entries = FactHistory.With(history.GetValueOrDefault(fact, []), new(number, null, by.At, by.By, null, null));
+            (facts, history, disputes) = (FactHistory.Apply(facts, fact, entries), history.SetItem(fact, entries), disputes.Remove(fact));
+        }
+
+        return state with { Facts = facts, History = history, Disputes = disputes };
     }
 
     // Of two readings one counts: the other is kept aside, so that "undo" can bring the difference back.
@@ -161,6 +169,7 @@ internal static class VisitFold
             Requests = state.Requests.Without(withdrawn),
             Questioned = state.Questioned.RemoveRange(state.Questioned.Where(q => q.Value.Number == withdrawn).Select(q => q.Key)),
             Units = state.UnitsBefore.Find(u => u.Number == withdrawn) is { Number: > 0 } chosen ? chosen.Units : state.Units,
+            OutdatedBy = state.OutdatedBy == withdrawn ? 0 : state.OutdatedBy,
             UnitsBefore = state.UnitsBefore.RemoveAll(u => u.Number == withdrawn),
             Clarification = state.Reminders.Exists(r => r.Number == withdrawn) ? state.Clarification : null,
             Runs = state.Runs.Without(withdrawn, leadsBack: isReading && leadsBack),

@@ -86,6 +86,9 @@ public sealed record VisitState
     /// <summary>The last time an emergency was called on this visit, over or not; null where none was.</summary>
     public CalledEmergency? Emergency { get; init; }
 
+    /// <summary>The event by which a walk last put readings out of date; 0 where none did.</summary>
+    public int OutdatedBy { get; init; }
+
     /// <summary>The event that asked whether the visit is to be closed; 0 where none did.</summary>
     public int CloseQueried { get; init; }
 

@@ -22,6 +22,9 @@ public sealed record WalkDefinition(
 
     public WalkStop First => Stops[0];
 
+    /// <summary>The facts that what is done on this walk puts out of date: what was read of them before says nothing of the plant from its beginning on.</summary>
+    public ImmutableArray<string> Outdates { get; init; } = [];
+
     /// <summary>The walks this one may lead to, each with the line and stop or fault that names it.</summary>
     internal ImmutableArray<WalkLink> Links { get; init; } = [];
 

@@ -29,7 +29,7 @@ public sealed class WalkLoader
     private WalkDefinition Load()
     {
         var root = yaml.Root();
-        yaml.AllowOnly(root, "walk", "walk", "title", "begins", "needs", "places", "established", "actions", "stops");
+        yaml.AllowOnly(root, "walk", "walk", "title", "begins", "needs", "places", "established", "actions", "outdates", "stops");
         var name = fields.Required(root, "walk", "walk");
         var title = fields.Required(root, "walk", "title");
         ImmutableArray<string> places = [.. yaml.Texts(root, "walk", "places").Select(p => p.Value ?? "")];
@@ -41,6 +41,7 @@ public sealed class WalkLoader
         var stops = new WalkStopReader(yaml, fields, conditions, places).Stops(root);
         var (actsAt, ownBranch) = Established(root);
         var actions = Actions(root);
+        var outdates = Outdates(root, "outdates");
         ImmutableArray<WalkStop> needs = stops.IsEmpty ? [] : [.. Needs(root, stops[0].Name)];
         if (yaml.Defects.IsEmpty)
         {
@@ -54,6 +55,7 @@ public sealed class WalkLoader
 
         return new(name, title, places, [.. needs, .. stops], actsAt, ownBranch, actions)
         {
+            Outdates = outdates,
             Links = [.. WalkLinks.Of(yaml.Path, stops), .. actions.Values.Where(a => a.Walk is not null).Select(a => new WalkLink(a.Walk!, false, yaml.Path, (int)DialogYaml.At(root, "actions").Start.Line, "actions"))],
         };
     }
@@ -102,12 +104,7 @@ public sealed class WalkLoader
 
             yaml.AllowOnly(map, name, "cautions", "outdates", "remind", "follow-up-days", "walk");
             fields.Phrase(map, name, "act." + name);
-            var outdates = yaml.Texts(map, name, "outdates");
-            foreach (var fact in outdates)
-            {
-                conditions.Fact(fact, name, fact.Value ?? "");
-            }
-
+            var outdates = Outdates(map, name);
             var days = yaml.Text(map, name, "follow-up-days") ?? "7";
             if (!int.TryParse(days, NumberStyles.None, CultureInfo.InvariantCulture, out var followUp))
             {
@@ -115,10 +112,21 @@ public sealed class WalkLoader
             }
 
             actions[Fault((YamlScalarNode)key, "actions")] = new(
-                fields.Cautions(map, name, "cautions"), [.. outdates.Select(f => f.Value!)], fields.Minutes(map, name), followUp, yaml.Text(map, name, "walk"));
+                fields.Cautions(map, name, "cautions"), outdates, fields.Minutes(map, name), followUp, yaml.Text(map, name, "walk"));
         }
 
         return actions.ToFrozenDictionary();
+    }
+
+    private ImmutableArray<string> Outdates(YamlMappingNode map, string key)
+    {
+        var outdates = yaml.Texts(map, key, "outdates");
+        foreach (var fact in outdates)
+        {
+            conditions.Fact(fact, key, fact.Value ?? "");
+        }
+
+        return [.. outdates.Select(f => f.Value!)];
     }
 
     private FaultCode Fault(YamlScalarNode node, string key)

@@ -186,7 +186,7 @@ public sealed class WalkMachine
                 Machine.Configure(place).PermitIf(
                     established,
                     walk.ActsAt!,
-                    view => view.Leader is { Standing: Standing.Established } leader && !walk.OwnBranch.Contains(leader.Code),
+                    view => (view.Leader is { Standing: Standing.Established } leader ? leader.Code : view.UnderRepair) is { } fault && !walk.OwnBranch.Contains(fault),
                     "a fault is established");
             }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Assistant.Dialogue.Judgements;
 using Assistant.Dialogue.Visits;
+using Assistant.Trade;
 using Assistant.Trade.Facts;
 using Assistant.Trade.Rules;
 
@@ -18,6 +19,11 @@ public sealed record WalkView(WalkDefinition Walk, VisitState Visit, Assessment 
     /// <summary>The leading fault where it is at least likely, otherwise null.</summary>
     public Finding? Leader => Assessment.Findings[0] is { Standing: Standing.Established or Standing.Likely } leading
         && leading.Code != FaultCode.NotEnoughEvidence ? leading : null;
+
+    /// <summary>The established fault whose readings went out of date with its repair, until it is said to be put right; otherwise null.</summary>
+    public FaultCode? UnderRepair => Visit.LastVerdict is { Standing: "established" } last && Visit.OutdatedBy > last.Number && !Visit.Mended.Exists(m => m.Number > last.Number)
+        ? Codes.FindFault(last.Fault)
+        : null;
 
     /// <summary>True where a stop that asks for the fact was skipped.</summary>
     public bool WasSkipped(Fact fact) => Run.Skipped.Any(mark => Walk.Find(mark.Stop)?.Asks == fact);

@@ -16,7 +16,7 @@ public static class VisitReadings
             .Select(taken => taken.OrderBy(t => t.At).Last().Number)
             .ToHashSet();
         var disputed = Disputed(events);
-        var mended = events.OfType<FaultMended>().Where(e => !withdrawals.ContainsKey(e.Number)).ToList();
+        var outdatings = events.Where(e => !withdrawals.ContainsKey(e.Number)).Select(e => (e.At, e.Number, Facts: OutdatedBy(e))).Where(o => !o.Facts.IsEmpty).ToList();
         return
         [
             .. events.SelectMany<VisitEvent, LoggedReading>(happened => happened switch
@@ -24,13 +24,20 @@ public static class VisitReadings
                 FactTaken e when withdrawals.TryGetValue(e.Number, out var by) => [LoggedReading.Of(e, ReadingStanding.Withdrawn, by)],
                 FactTaken e when disputed.Contains(e.Number) => [LoggedReading.Of(e, ReadingStanding.Disputed, null)],
                 FactTaken e when !counting.Contains(e.Number) => [LoggedReading.Of(e, ReadingStanding.Superseded, null)],
-                FactTaken e when mended.Any(m => (m.At, m.Number).CompareTo((e.At, e.Number)) > 0 && m.Outdates.Contains(e.Fact)) => [LoggedReading.Of(e, ReadingStanding.Outdated, null)],
+                FactTaken e when outdatings.Exists(o => (o.At, o.Number).CompareTo((e.At, e.Number)) > 0 && o.Facts.Contains(e.Fact)) => [LoggedReading.Of(e, ReadingStanding.Outdated, null)],
                 FactTaken e => [LoggedReading.Of(e, ReadingStanding.Counts, null)],
                 FactQuestioned e when !IsConfirmed(e, events) => [LoggedReading.Of(e, withdrawals.TryGetValue(e.Number, out var by) ? by : null)],
                 _ => [],
             }),
         ];
     }
+
+    private static ImmutableArray<string> OutdatedBy(VisitEvent happened) => happened switch
+    {
+        FaultMended e => e.Outdates,
+        ReadingsOutdated e => e.Facts,
+        _ => [],
+    };
 
     /// <summary>The withdrawn events' numbers with the number of the event that took each back.</summary>
     public static ImmutableDictionary<int, int> Withdrawals(IEnumerable<VisitEvent> events)

@@ -45,6 +45,9 @@ internal sealed class FaultRule
     /// <summary>What this fault shows otherwise than a sound plant.</summary>
     public ImmutableArray<Expectation> Shows { get; }
 
+    /// <summary>What has to speak for the fault before it can be established, whatever else shows; likely at most until then.</summary>
+    public ImmutableArray<Symptom> EstablishedOnlyWith { get; init; } = [];
+
     /// <summary>Other pictures the same fault may show: at rest, or with another kind of control. One counts only where all of its proofs are seen.</summary>
     public ImmutableArray<FaultRule> OtherWays { get; init; } = [];
 

@@ -64,7 +64,7 @@ internal static class Verdict
             if (!IsOut(sorted[i], sorted[0]))
             {
                 var standing = open++ > 0 ? Standing.Possible : StandingOf(sorted[i], Margin(sorted, i, table));
-                standing = standing == Standing.Established && doubts != Doubt.None ? Standing.Likely : standing;
+                standing = standing == Standing.Established && (doubts != Doubt.None || !KnowsEnough(sorted[i].Rule, table)) ? Standing.Likely : standing;
                 findings.Add(Explained(sorted[i], standing, state, table));
             }
         }
@@ -83,6 +83,19 @@ internal static class Verdict
         }
 
         return findings.DrainToImmutable();
+    }
+
+    private static bool KnowsEnough(FaultRule rule, SymptomTable table)
+    {
+        foreach (var symptom in rule.EstablishedOnlyWith)
+        {
+            if (!table.Knows(symptom) || !Weighing.Supports(rule, rule.Expects(symptom)!.Value, table[symptom]))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     // Beside a sound plant a fault without a sign of its own is no rival, only not excluded; nor beside a proven fault one that it explains.

@@ -6,7 +6,7 @@ internal static class LeftOver
     /// <summary>From so many values on a message is a list, in which every word is meant to say something.</summary>
     private const int List = 3;
 
-    private const int MostNamed = 3;
+    private const int MostNamed = 4;
 
     /// <summary>Each stretch with a number that nothing names, as it was written; in a list the words the lexicon does not know, too.</summary>
     public static IReadOnlyList<string> Of(Message message, List<Item> items, ReadingCollector readings, int values)
@@ -24,7 +24,8 @@ internal static class LeftOver
 
             if (i > first && (numbers > 0 || values >= List))
             {
-                found.Add(message.Text[message.Tokens[items[first].Start].Start..message.Tokens[items[i - 1].End - 1].End].Trim());
+                var named = numbers > 0 && first > 0 && items[first - 1].NamesQuantity ? first - 1 : first;
+                found.Add(message.Text[message.Tokens[items[named].Start].Start..message.Tokens[items[i - 1].End - 1].End].Trim());
             }
         }
 

@@ -89,6 +89,22 @@ internal sealed class ObservationReader(Lexicon lexicon)
         {
             YesNo(items, from, to, asked, observed);
         }
+
+        NamedYesNo(items, from, to, observed);
+    }
+
+    // "receiver yes": the answer right behind the name of what can only be answered so. A "no" before something else denies that.
+    private static void NamedYesNo(List<Item> items, int from, int to, Observed observed)
+    {
+        for (var i = from + 1; i < to; i++)
+        {
+            if (items[i].YesNo is { } answer && items[i].Values.Count == 0
+                && (answer || i + 1 == to || items[i + 1].NamesQuantity || items[i + 1].Number is not null)
+                && items[i - 1].Facts.Where(f => f.Fact.Kind == FactKind.YesNo).ToList() is [var one] && !observed.Knows(one.Fact))
+            {
+                observed.AddAnswer(one.Fact, answer);
+            }
+        }
     }
 
     private static void Value(List<Item> items, int from, int to, int at, Fact? asked, Whereabouts place, Observed observed)
@@ -126,7 +142,7 @@ internal sealed class ObservationReader(Lexicon lexicon)
 
         foreach (var word in words)
         {
-            if (word.Alone && (word.Fact.Place != Place.Record || IsOfTheRecord(items, at, asked)))
+            if (word.Alone && (word.Fact != FactCatalogue.Application || IsOfTheRecord(items, at, asked)))
             {
                 Take(word, denied, observed);
                 return;

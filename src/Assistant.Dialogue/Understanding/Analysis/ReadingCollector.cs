@@ -144,6 +144,8 @@ internal sealed class ReadingCollector(List<Item> items, UnderstandingContext co
         return null;
     }
 
+    private static bool IsAtRest(Fact fact) => fact == FactCatalogue.DischargePressure || fact == FactCatalogue.HighSideStandingPressure || fact == FactCatalogue.AmbientTemperature;
+
     /// <summary>The fact as the place beside it turns it: "at the coil".</summary>
     public Fact Placed(Fact fact, int number, int name)
     {
@@ -156,6 +158,12 @@ internal sealed class ReadingCollector(List<Item> items, UnderstandingContext co
                     return turned;
                 }
             }
+        }
+
+        // "high side 190", where it was asked how that stands at rest and no other gauge or line is told.
+        if (context.Expected == FactCatalogue.HighSideStandingPressure && fact == FactCatalogue.DischargePressure && items.TrueForAll(i => !i.NamesQuantity || i.Facts.All(f => IsAtRest(f.Fact))))
+        {
+            return context.Expected;
         }
 
         // "suction line" is the bulb's where the bulb was asked.

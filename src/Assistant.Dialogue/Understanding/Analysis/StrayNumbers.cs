@@ -84,7 +84,7 @@ internal sealed class StrayNumbers(Lexicon lexicon)
             return false;
         }
 
-        return IsPronoun(message, item, number) || IsLabelled(items, at) || (after is not null && CountedBy(after) && !IsEntryOfList(items, at));
+        return IsPronoun(message, item, number) || (IsLabelled(items, at) && !IsNamedBehind(items, at, number)) || (after is not null && CountedBy(after) && !IsEntryOfList(items, at));
     }
 
     // "the 36 degree cooler reads 52": what the room is called by, and what it is said to be. Its reading stands behind.
@@ -124,6 +124,10 @@ internal sealed class StrayNumbers(Lexicon lexicon)
 
         return number.Units.Count > 0 && expected?.Kind != FactKind.Voltage && !items.Exists(i => i.Facts.Any(f => f.Fact.Kind == FactKind.Voltage));
     }
+
+    // "unit 78 outside": the name of what is read stands right behind it, and no number of its own after that.
+    private static bool IsNamedBehind(List<Item> items, int at, SaidNumber number) =>
+        number.Value is >= FewestOfReading and < FewestOfOrder && at + 1 < items.Count && items[at + 1].NamesQuantity && !(at + 2 < items.Count && items[at + 2].Number is not null);
 
     // "unit 4", "work order number is 40117"; not "box is at 38", "compressor 8.2".
     private static bool IsLabelled(List<Item> items, int at)

@@ -113,10 +113,17 @@ internal sealed class PlantState
         return new(bubble.Degrees, Refrigerant.Saturation.TryBubbleTemperature(above, out var warmer) ? warmer.Degrees - bubble.Degrees : 0);
     }
 
+    /// <summary>
+    /// The second thermometer, degC. In a room on its way down a warmer one was read earlier, as nobody reads both each time: it is no
+    /// witness of the air as it is now.
+    /// </summary>
+    public Measure SecondThermometer =>
+        Temperature(FactCatalogue.BoxTemperatureCheck) is var second && IsPullingDown && second.Value > Temperature(FactCatalogue.BoxTemperature).Value ? Measure.Unknown : second;
+
     // The air on the coil; else the room's display, unless a second thermometer in the same air gainsays it.
     private Measure Air()
     {
-        var (on, shown, second) = (Temperature(FactCatalogue.EvaporatorAirIn), Temperature(FactCatalogue.BoxTemperature), Temperature(FactCatalogue.BoxTemperatureCheck));
+        var (on, shown, second) = (Temperature(FactCatalogue.EvaporatorAirIn), Temperature(FactCatalogue.BoxTemperature), SecondThermometer);
         return on.IsKnown ? on : Math.Abs(shown.Value - second.Value) > RoomLimits.ThermometersApart.Kelvins ? second : shown;
     }
 

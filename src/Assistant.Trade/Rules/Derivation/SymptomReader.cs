@@ -197,7 +197,7 @@ internal static class SymptomReader
     private static void ReadBox(PlantState state, SymptomTable table)
     {
         var box = state.Temperature(FactCatalogue.BoxTemperature);
-        table[ThermometerGap] = Widest(box, state.Temperature(FactCatalogue.BoxTemperatureCheck), state.Temperature(FactCatalogue.EvaporatorAirIn));
+        table[ThermometerGap] = Widest(box, state.SecondThermometer, state.Temperature(FactCatalogue.EvaporatorAirIn));
         // The air of a room on its way down is colder than its goods, which follow by the hour.
         table[ProductOverBox] = state.IsPullingDown ? Measure.Unknown : state.Temperature(FactCatalogue.ProductTemperature) - state.BoxAir;
         if (state.Degrees(FactCatalogue.Setpoint) is not { } setpoint)

@@ -21,6 +21,8 @@ internal static class HeadPressureControlHigh
         Sees(SightGlass, Weights.GlassSpeaks, Clear, Flashing),
         Sees(HeadControl, Weights.HeadControl, Valve))
     {
+        // That the head is too high shows only against the air outside.
+        EstablishedOnlyWith = [HeadExcess],
         OtherWays = [ByFans],
     };
 
