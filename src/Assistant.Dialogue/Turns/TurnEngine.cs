@@ -33,6 +33,7 @@ public sealed class TurnEngine : ITurnEngine
     public TurnEngine(PhraseBook book, ShortWords words, WalkLibrary walks, Understand understand, Assess assess, AnswerQuestion answer)
     {
         (this.book, this.words, this.understand, this.answer) = (book, words, understand, answer);
+        assess = new KnownAssessments(assess).Of;
         taker = new(book, assess);
         guide = new(book, walks, taker, assess);
         hearing = new(understand, words, guide.Stand);
