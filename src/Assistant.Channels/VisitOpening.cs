@@ -56,7 +56,7 @@ public sealed partial class VisitOpening(EventLog log, ConversationService conve
         var asset = known ?? Guid.CreateVersion7(message.At).ToString("N");
         if (known is null)
         {
-            await assets.RecordAsync(new(asset, site, "unit", ImmutableSortedDictionary<string, string>.Empty), message.At, cancellation);
+            await assets.RecordAsync(new(asset, site, Asset.Unnamed, ImmutableSortedDictionary<string, string>.Empty), message.At, cancellation);
         }
 
         var system = units ?? await LastUnitsAsync(asset, cancellation) ?? conversations.Units;
@@ -95,7 +95,7 @@ public sealed partial class VisitOpening(EventLog log, ConversationService conve
         return ((units.Success ? said[..units.Index] : said).Trim(' ', ',', '.', '!', '"'), system);
     }
 
-    private static string Named(Asset asset) => asset.Unit is "unit" ? asset.Site : $"{asset.Site}, {asset.Unit}";
+    private static string Named(Asset asset) => asset.Unit is Asset.Unnamed ? asset.Site : $"{asset.Site}, {asset.Unit}";
 
     private Reply Line(string key, params ReadOnlySpan<Trade.Rules.ReasonPart> parts)
     {

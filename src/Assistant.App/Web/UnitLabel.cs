@@ -25,6 +25,7 @@ internal static class UnitLabel
         </head>
         <body>
         <main class="label">{{Code(address)}}<h1>{{Text(asset.Site)}}</h1><p>{{Text(asset.Unit)}}</p><p class="small">{{Text(address)}}</p></main>
+        {{(IsOfThisMachine(address) ? "<p class=\"hint\"><strong>This page is served on this machine only, so no phone will open this code.</strong> Serve it over TLS first (deploy/README.md), and print the label from that address.</p>" : "")}}
         <p class="hint">Print this page and stick the label where rain and hot gas do not reach it.</p>
         </body>
         </html>
@@ -37,6 +38,8 @@ internal static class UnitLabel
         using var drawn = new SvgQRCode(data);
         return drawn.GetGraphic(new System.Drawing.Size(300, 300), "#000000", "#ffffff", drawQuietZones: true, SvgQRCode.SizingMode.ViewBoxAttribute);
     }
+
+    private static bool IsOfThisMachine(string address) => Uri.TryCreate(address, UriKind.Absolute, out var uri) && uri.IsLoopback;
 
     private static string Text(string text) => WebUtility.HtmlEncode(text);
 }

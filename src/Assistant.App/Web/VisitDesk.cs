@@ -42,6 +42,6 @@ internal sealed class VisitDesk(CallRoom room, DemoVisit demo, TimeProvider cloc
             details = details.Add("refrigerant", refrigerant.Designation);
         }
 
-        return new(Guid.CreateVersion7().ToString("N"), site, "unit", details);
+        return new(Guid.CreateVersion7().ToString("N"), site, Asset.Unnamed, details);
     }
 }

@@ -160,6 +160,7 @@ public sealed class ConversationService : IDisposable
     {
         var visitId = current.VisitId;
         var state = await states.GetAsync(visitId, current.Version, cancellation);
+        message = OneSpelling.Of(state, message);
         var turn = seen is null || (seen.VisitId == visitId && seen.Version == state.Version)
             ? engine.Take(state, message)
             : engine.Take(state, await SeenStateAsync(visitId, seen, cancellation), message);

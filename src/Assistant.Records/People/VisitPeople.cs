@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Assistant.Dialogue.Visits;
+using Assistant.Records.Conversations;
 using Assistant.Records.Log;
 using Assistant.Records.Rooms;
 using Assistant.Records.Storage;
@@ -141,7 +142,7 @@ public sealed class VisitPeople
     // On site, as is everyone who speaks where nobody signs in.
     private async Task<PersonRoles> GreetAsync(string visitId, string? called, PersonRoles role, CancellationToken cancellation)
     {
-        if (called is { Length: > 0 } && !VisitCrew.Of(VisitState.Fold(await log.ReadAsync(visitId, cancellation))).Any(m => m.Name == called))
+        if (called is { Length: > 0 } && !VisitCrew.Of(VisitState.Fold(await log.ReadAsync(visitId, cancellation))).Any(m => OneSpelling.AreOne(m.Name, called)))
         {
             await AppendAsync(visitId, new PersonJoined("", role.Names().First()) { At = time.GetUtcNow(), By = called }, cancellation);
         }

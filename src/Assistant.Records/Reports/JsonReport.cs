@@ -36,6 +36,7 @@ public static class JsonReport
                 Verdicts = report.Verdicts.Select(v => new { v.Number, v.At, v.Fault, v.Standing, v.Text, v.Because }),
                 Judgements = report.Judgements.Select(j => new { j.Number, j.At, j.Walk, j.Stop, j.Judgement, j.Outcome, j.Text, j.Because }),
                 Leaks = report.Leaks.Select(l => new { l.Number, l.At, l.By, l.Place }),
+                report.IsLeakRepaired,
                 Mended = report.Mended.Select(m => new { m.Number, m.At, m.By, m.Fault }),
                 Cautions = report.Cautions.Select(c => new { c.Number, c.At, c.By, c.Caution, c.Place }),
                 Cylinders = report.Cylinders.Select(c => new { c.Number, c.At, c.By, c.EntryId, c.Tag, c.CylinderKind, c.Purpose, c.Refrigerant, c.TareGrams, c.GrossBeforeGrams, c.GrossAfterGrams }),

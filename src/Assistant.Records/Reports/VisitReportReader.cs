@@ -4,6 +4,7 @@ using Assistant.Records.Assets;
 using Assistant.Records.Cylinders;
 using Assistant.Records.Log;
 using Assistant.Records.Pictures;
+using Assistant.Records.Readings;
 using Assistant.Records.Reports.Model;
 using Assistant.Records.Storage;
 using Assistant.Trade.Facts;
@@ -59,7 +60,9 @@ public sealed class VisitReportReader(EventLog log, PictureStore pictures)
         var tags = report.Cylinders.Select(c => c.Tag).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var facts = VisitState.Fold(events).Facts;
         var charge = facts.Quantity(FactCatalogue.FullCharge, Dimension.Mass) is { } kilograms ? Mass.FromKilograms(kilograms) : (Mass?)null;
-        var work = asset is null ? LeakWork.None : await leaks.ReadAsync(asset.Id, last, cancellation);
+        var withdrawn = VisitReadings.Withdrawals(events);
+        var work = asset is not null ? await leaks.ReadAsync(asset.Id, last, cancellation)
+            : LeakWork.Of(events.Where(e => !withdrawn.ContainsKey(e.Number)).Select(e => (report.VisitId, e)));
         return report with
         {
             Balances = balances with
@@ -68,6 +71,7 @@ public sealed class VisitReportReader(EventLog log, PictureStore pictures)
                 Gaps = [.. balances.Gaps.Where(g => tags.Contains(g.Tag))],
                 Mixes = [.. balances.Mixes.Where(m => tags.Contains(m.Tag))],
             },
+            IsLeakRepaired = work.RepairVisits.Contains(report.VisitId),
             Leak = asset is null
                 ? null
                 : LeakAccount.Of(asset, charge, RefrigerantLibrary.Find(facts.Word(FactCatalogue.Refrigerant)), uses, work, report.Units, DateOnly.FromDateTime(last.DateTime)),

@@ -23,6 +23,23 @@ public sealed class OverheardTests
         Assert.Empty(await scene.Outbox.DueAsync("xmpp", scene.Clock.Now));
     }
 
+    // A phone that spells a name otherwise is the same person: their second reading puts the first right, and does not differ from it.
+    [Theory]
+    [InlineData("kim", false)]
+    [InlineData("  Kim ", false)]
+    [InlineData("Sam", true)]
+    public async Task One_name_spelled_otherwise_is_one_person(string other, bool differs)
+    {
+        await using var scene = await OpenAsync();
+        await scene.JoinAsync("team", TeamThread);
+        await scene.SayAsync("page", "p-1", "Kim", "suction 30 psig");
+
+        await scene.SayAsync("team", TeamThread, other, "suction 40 psig");
+
+        Assert.Equal(differs, (await scene.Log.ReadAsync(scene.Visit)).OfType<ReadingsDiffer>().Any());
+        Assert.Equal(differs ? ["Kim", "Sam"] : ["Kim"], (await scene.StateAsync()).Crew.Heard.Keys.Order());
+    }
+
     [Fact]
     public async Task The_same_said_to_the_assistant_is_answered()
     {

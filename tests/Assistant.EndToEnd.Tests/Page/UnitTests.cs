@@ -16,6 +16,7 @@ public partial class UnitTests(Phone phone)
         await Phone.ShootAsync(page, "label");
         await PageChecks.AccessibleDayAndNightAsync(page);
         Assert.Equal(1, await page.Locator("main svg").CountAsync());
+        await Assertions.Expect(page.Locator(".hint").First).ToContainTextAsync("no phone will open this code");
         var address = AddressPattern().Match(await page.Locator("main").InnerTextAsync()).Value;
 
         await page.GotoAsync(address);

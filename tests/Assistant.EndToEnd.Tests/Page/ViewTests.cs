@@ -72,6 +72,7 @@ public class ViewTests(Phone phone)
         await page.Locator("#show-more").ClickAsync();
         await page.Locator("#share-open").ClickAsync();
         await Assertions.Expect(page.Locator("#share-spoken")).Not.ToBeEmptyAsync();
+        await Assertions.Expect(page.Locator("#share-local")).ToContainTextAsync("no other phone reaches it");
         var code = await page.Locator("#share-spoken").InnerTextAsync();
         await page.Keyboard.PressAsync("Escape");
         var other = await phone.NewPageAsync();

@@ -66,6 +66,17 @@ public abstract class LeakYearTests(Store store) : IAsyncLifetime
         Assert.InRange(said.FindIndex(s => s.StartsWith("The leak rate is within the threshold: 14 %", StringComparison.Ordinal)), rolling + 1, said.Count);
     }
 
+    [Fact]
+    public async Task The_repair_is_of_the_visit_it_was_done_on()
+    {
+        using var pictures = new PictureStore(records.Database);
+        var reader = new VisitReportReader(records.Log, pictures);
+
+        Assert.False((await reader.ReadAsync("2026-06-15"))!.IsLeakRepaired);
+        Assert.True((await reader.ReadAsync("2026-06-20"))!.IsLeakRepaired);
+        Assert.False((await reader.ReadAsync("2026-06-25"))!.IsLeakRepaired);
+    }
+
     private async Task<LeakAccount> LeakAsync(string day)
     {
         using var pictures = new PictureStore(records.Database);

@@ -53,6 +53,18 @@ public class VisitReportTests
     }
 
     [Fact]
+    public void A_repaired_leak_is_told_to_the_customer_and_equipment_nobody_named_is_not_called_unit()
+    {
+        var report = InventedVisit.Report() with { Unit = "unit" };
+        string Customer(VisitReport of) => HtmlReport.Write(new SheetWriter(InventedVisit.Phrases).Write(of)).Split("The full log")[0];
+
+        Assert.Contains("A leak was repaired", Customer(report with { IsLeakRepaired = true }), StringComparison.Ordinal);
+        Assert.DoesNotContain("A leak was repaired", Customer(report), StringComparison.Ordinal);
+        Assert.DoesNotContain("Equipment", Customer(report), StringComparison.Ordinal);
+        Assert.Contains("Equipment", Customer(report with { Unit = "roof unit" }), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_first_page_is_the_customers_and_has_no_jargon_of_the_log()
     {
         var pages = Tool.TextOf(PdfReport.Write(Sheet())).Split('\f');

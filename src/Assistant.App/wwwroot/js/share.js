@@ -5,6 +5,7 @@ import { byId, show } from "./dom.js";
 export function openShare(view) {
   const link = `${location.origin}/?visit=${encodeURIComponent(view.id)}`;
   byId("share-link").value = link;
+  show(byId("share-local"), ["127.0.0.1", "localhost", "[::1]"].includes(location.hostname));
   byId("share-code").src = `/visits/${encodeURIComponent(view.id)}/link.svg`;
   show(byId("share-send"), Boolean(navigator.share));
   byId("share-send").onclick = () => navigator.share({ title: `Visit: ${view.site}`, url: link }).catch(() => {});

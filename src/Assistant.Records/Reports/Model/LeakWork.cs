@@ -11,9 +11,10 @@ namespace Assistant.Records.Reports.Model;
 /// </summary>
 /// <param name="Events">Repairs, tests, running as usual and inspections, in order of time.</param>
 /// <param name="LeakVisits">The visits on which a leak was found or repaired: what they recovered was recovered for that.</param>
-public sealed record LeakWork(ImmutableArray<ServiceEvent> Events, ImmutableHashSet<string> LeakVisits)
+/// <param name="RepairVisits">The visits on which a leak was repaired.</param>
+public sealed record LeakWork(ImmutableArray<ServiceEvent> Events, ImmutableHashSet<string> LeakVisits, ImmutableHashSet<string> RepairVisits)
 {
-    public static LeakWork None { get; } = new([], []);
+    public static LeakWork None { get; } = new([], [], []);
 
     /// <summary>The work that these events tell of.</summary>
     /// <param name="told">Standing events of all visits to one asset, in order of time.</param>
@@ -38,6 +39,7 @@ internal sealed class LeakWorkFold
 
     private readonly ImmutableArray<ServiceEvent>.Builder events = ImmutableArray.CreateBuilder<ServiceEvent>();
     private readonly HashSet<string> leakVisits = [];
+    private readonly HashSet<string> repairVisits = [];
     private readonly HashSet<(string VisitId, string Choice)> tight = [];
     private readonly HashSet<string> inPart = [];
     private string? plan;
@@ -46,7 +48,7 @@ internal sealed class LeakWorkFold
     private bool isRunning;
     private DateOnly? tested;
 
-    public LeakWork Work => new(events.ToImmutable(), [.. leakVisits]);
+    public LeakWork Work => new(events.ToImmutable(), [.. leakVisits], [.. repairVisits]);
 
     public void Take(string visitId, VisitEvent happened)
     {
@@ -95,6 +97,7 @@ internal sealed class LeakWorkFold
         if (isOpen)
         {
             events.Add(new LeakRepaired(day));
+            repairVisits.Add(visitId);
         }
 
         (isOpen, isUntested, plan) = (false, true, null);

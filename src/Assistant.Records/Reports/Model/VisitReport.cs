@@ -41,6 +41,9 @@ public sealed record VisitReport(
     /// <summary>The leaks found.</summary>
     public ImmutableArray<LeakFound> Leaks { get; init; } = [];
 
+    /// <summary>True where a leak was repaired on this visit, found on it or on an earlier one.</summary>
+    public bool IsLeakRepaired { get; init; }
+
     /// <summary>What was told of a cylinder's use and never told whole, so that it is in no account; null where nothing.</summary>
     public CylinderNoted? OpenCylinder { get; init; }
 

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using Assistant.Records.Assets;
 using Assistant.Records.Plots;
 using Assistant.Records.Readings;
 using Assistant.Records.Reports.Model;
@@ -60,7 +61,8 @@ internal sealed class CustomerPage(VisitReport report, ReportWords words)
     private IEnumerable<(SheetText, SheetText)> Particulars()
     {
         yield return (words["site"], report.Site);
-        if (report.Unit is { } unit)
+        // Equipment that nobody named is not called "unit" to the one who pays.
+        if (report.Unit is { } unit and not Asset.Unnamed)
         {
             yield return (words["unit"], unit);
         }
@@ -90,6 +92,11 @@ internal sealed class CustomerPage(VisitReport report, ReportWords words)
         done.AddRange(report.Judgements.GroupBy(j => j.Judgement).Select(g => g.Last()).Where(j => Proofs.Contains((j.Judgement, j.Outcome)))
             .Select(j => (SheetText)words.Say($"proof.{j.Judgement}", ("text", j.Text))));
         done.InsertRange(0, report.Mended.Select(m => m.Fault).Distinct().Select(fault => (SheetText)words.Say("mended", ("fault", words.Fault(fault)))));
+        if (report.IsLeakRepaired)
+        {
+            done.Insert(0, words["leak-repaired"]);
+        }
+
         if (report.OpenCylinder is { } told)
         {
             done.Add(words.Say("cylinder-open", ("tag", told.Tag ?? words["cylinder-unnamed"])));
