@@ -16,6 +16,7 @@ internal static class PeopleCommand
     private static readonly Option<string[]> Roles = new("--role") { Description = "What the person may be on a visit; several are given one after the other.", DefaultValueFactory = _ => ["on-site"] };
     private static readonly Option<string?> Channel = new("--channel") { Description = "With --address: one phone or account only, such as \"sms\".", HelpName = "CHANNEL" };
     private static readonly Option<string?> Address = new("--address") { Description = "The lost phone's number, or the account.", HelpName = "ADDRESS" };
+    private static readonly Option<string?> Page = new("--address") { Description = "Where \"serve\" is reached: the code is shown as a link and as squares to point the phone at, too.", HelpName = "URL" };
     private static readonly Option<string?> Data = Options.Data();
 
     static PeopleCommand() => Roles.AcceptOnlyFromAmong([.. PersonRoleNames.All]);
@@ -23,7 +24,7 @@ internal static class PeopleCommand
     public static Command Create() => new("people", "The firm's people, their roles and their phones.")
     {
         With(new("add", "Add a person; the first one, with --firm, sets up the firm.") { Name, Roles, Firm, Data }, AddAsync),
-        With(new("code", "Give a person a one-time code that enrols the phone it is sent from.") { Name, Data }, CodeAsync),
+        With(new("code", "Give a person a one-time code that enrols the phone it is sent from.") { Name, Page, Data }, CodeAsync),
         With(new("key", "Give another program a key to call as this person; shown once.") { Name, Data }, KeyAsync),
         With(new("account", "Let a person sign in by their account with the OpenID Connect provider.") { Name, Account, Data }, AccountAsync),
         With(new("revoke", "A lost phone, or with no --address everything of a person who leaves.") { Name, Channel, Address, Data }, RevokeAsync),
@@ -56,8 +57,14 @@ internal static class PeopleCommand
     private static async Task CodeAsync(ParseResult arguments, PeopleService people, CancellationToken cancellation)
     {
         var person = await NamedAsync(arguments, people, cancellation);
+        var page = arguments.GetValue(Page);
+        _ = page is null ? null : Invitation.LinkOf(page, "");
         var issued = await people.Enrolment.IssueAsync(person, cancellation);
         Console.WriteLine($"{issued.Code}  for {person.Name}, once, until {Time(issued.Expires)}. It is not shown again; a code given before no longer works.");
+        if (page is not null && Invitation.LinkOf(page, issued.Code) is var link)
+        {
+            Console.WriteLine($"{link}\n{Invitation.Drawn(link)}");
+        }
     }
 
     private static async Task KeyAsync(ParseResult arguments, PeopleService people, CancellationToken cancellation)

@@ -53,7 +53,7 @@ internal static class SignInEndpoints
             app.MapProviderSignIn();
         }
 
-        app.MapGet("/enter", (string? to, string? trouble, HttpContext context) => Door(context, to, Trouble(trouble), StatusCodes.Status200OK)).AllowAnonymous();
+        app.MapGet("/enter", (string? to, string? trouble, string? code, HttpContext context) => Door(context, to, Trouble(trouble), StatusCodes.Status200OK, code)).AllowAnonymous();
         app.MapPost("/enter", EnterAsync).WithMetadata(new BodyLimit(4096)).AllowAnonymous().RequireRateLimiting(RateLimits.Door);
         app.MapPost("/leave", async (SignIn signIn, HttpContext context) =>
         {
@@ -81,7 +81,7 @@ internal static class SignInEndpoints
         _ => "",
     };
 
-    private static IResult Door(HttpContext context, string? to, string trouble, int status)
+    private static IResult Door(HttpContext context, string? to, string trouble, int status, string? code = null)
     {
         // Without a referrer the form would come back without its origin, and be taken for another site's.
         context.Response.Headers["Referrer-Policy"] = "same-origin";
@@ -98,7 +98,7 @@ internal static class SignInEndpoints
         {(trouble.Length == 0 ? "" : $"<p class=\"trouble\" role=\"alert\">{WebUtility.HtmlEncode(trouble)}</p>")}
         <input type="hidden" name="to" value="{WebUtility.HtmlEncode(Inside(to))}">
         <label for="code">Your code</label>
-        <input id="code" name="code" required maxlength="40" autocapitalize="characters" autocomplete="one-time-code">
+        <input id="code" name="code" value="{WebUtility.HtmlEncode(code is { Length: <= 40 } ? code : "")}" required maxlength="40" autocapitalize="characters" autocomplete="one-time-code">
         <button type="submit" class="main">Sign in</button>
         </form>
         {(context.RequestServices.GetService<ProviderSignIn.Settings>() is null ? "" : $"<p><a href=\"{ProviderSignIn.Path}?to={Uri.EscapeDataString(Inside(to))}\">Sign in with the firm's account</a></p>")}

@@ -60,6 +60,34 @@ public sealed partial class SignInTests(Phone phone) : IDisposable
     }
 
     [Fact]
+    public async Task An_invitation_opened_on_the_phone_fills_the_code_in_and_only_the_sign_in_uses_it()
+    {
+        Certificate();
+        await PersonWithCodeAsync("Kim");
+        using var server = new AppServer(folder, Tls);
+        await server.InitializeAsync();
+        var invited = await AppRun.OfAsync(["people", "code", "Kim", "--address", server.Address.ToString(), "--data", folder]);
+        var link = LinkPattern().Match(invited.Output).Value;
+        Assert.StartsWith($"{server.Address}enter?code=", link, StringComparison.Ordinal);
+        Assert.Contains('█', invited.Output);
+        using (var previewed = await server.Client.GetAsync(link))
+        {
+            Assert.Equal(HttpStatusCode.OK, previewed.StatusCode);
+        }
+
+        var page = await phone.NewPageAsync(server: server);
+        await page.GotoAsync(link);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Sign in" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#signed-name")).ToHaveTextAsync("Kim");
+
+        var nowhere = await AppRun.OfAsync(["people", "code", "Kim", "--address", "coldwalk", "--data", folder]);
+        Assert.Equal((2, "", "--address coldwalk: where \"serve\" is reached is wanted, such as https://coldwalk.example.\n"), (nowhere.ExitCode, nowhere.Output, nowhere.Error));
+        using var odd = await server.Client.GetAsync("/enter?code=%22%3E%3Cscript%3E");
+        Assert.DoesNotContain("<script>", await odd.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        await server.KillAsync();
+    }
+
+    [Fact]
     public async Task A_stranger_gets_nothing_over_tls_and_a_foreign_name_is_refused()
     {
         Certificate();
@@ -141,6 +169,9 @@ public sealed partial class SignInTests(Phone phone) : IDisposable
         File.WriteAllText(Path.Combine(folder, "page.pem"), certificate.ExportCertificatePem());
         File.WriteAllText(Path.Combine(folder, "page.key"), key.ExportPkcs8PrivateKeyPem());
     }
+
+    [GeneratedRegex(@"https://\S+")]
+    private static partial Regex LinkPattern();
 
     [GeneratedRegex(@"^\S+")]
     private static partial Regex CodePattern();
