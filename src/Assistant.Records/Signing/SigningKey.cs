@@ -1,7 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
 using Assistant.Records.Storage;
-using Microsoft.EntityFrameworkCore;
 
 namespace Assistant.Records.Signing;
 
@@ -25,7 +24,7 @@ public sealed class SigningKey
     public static async Task<SigningKey> OpenAsync(string folder, IRecordsDatabase records, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(records);
-        return File.Exists(Path.Combine(folder, Name)) || !await records.UseAsync(context => context.Firms.AnyAsync(cancellation))
+        return File.Exists(Path.Combine(folder, Name)) || !await records.Lookups.HasFirmsAsync(cancellation)
             ? Open(folder)
             : throw Missing(folder, "the people of these records were set up with it");
     }
