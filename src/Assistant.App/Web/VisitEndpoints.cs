@@ -30,7 +30,8 @@ internal static class VisitEndpoints
             ?? throw new RequestRefused("There is no visit under this address. Go back to the start and open one.", StatusCodes.Status404NotFound);
 
     private static async Task<StartView> StartAsync(CallRoom room, DemoVisit demo, HttpContext context, CancellationToken cancellation) => new(
-        [.. (await room.Visits.OfChannelAsync(Channel, cancellation)).Select(v => new OpenVisitView(v.Conversation, v.Site, v.OpenedAt))],
+        // Each phone that joined has an address of its own for the visit: it is one visit.
+        [.. (await room.Visits.OfChannelAsync(Channel, cancellation)).DistinctBy(v => v.VisitId).Select(v => new OpenVisitView(v.Conversation, v.Site, v.OpenedAt))],
         [.. (await room.Assets.ListAsync(cancellation)).Where(a => a.Id != demo.Id).Take(MostAssets).Select(a => new AssetView(a.Id, a.Site, a.Unit))],
         [.. RefrigerantLibrary.All.Select(r => r.Designation)],
         demo.Notice,

@@ -39,7 +39,7 @@ public sealed class RecordSearch(IRecordsDatabase database)
             where conversation.Channel == channel
             orderby visit.OpenedAt descending
             select new FoundVisit(conversation.Conversation, visit.Id, visit.Site, visit.OpenedAt, visit.ClosedAt)).Take(Most).ToListAsync(cancellation))
-        .ToImmutableArray());
+        .DistinctBy(found => found.VisitId).ToImmutableArray());
 
     private static IEnumerable<string> Patterns(string words) => words.Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Take(6)
         .Select(word => $"%{word.ToLowerInvariant().Replace($"{Escape}", $"{Escape}{Escape}", StringComparison.Ordinal).Replace("%", $"{Escape}%", StringComparison.Ordinal).Replace("_", $"{Escape}_", StringComparison.Ordinal)}%");

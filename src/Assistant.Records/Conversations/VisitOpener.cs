@@ -33,7 +33,7 @@ internal sealed class VisitOpener(EventLog log, ConversationOptions options)
         {
             At = request.At,
             By = request.Person,
-            Unit = asset?.Unit,
+            Unit = asset?.Unit is Asset.Unnamed ? null : asset?.Unit,
             Before = history is null ? null : Before(history, request.At),
             Details = asset?.Details.Where(d => !known.ContainsKey(d.Key) && FactCatalogue.Find(d.Key) is null).ToImmutableSortedDictionary() is { IsEmpty: false } details ? details : null,
             Changed = history is null ? null : AssetChanges.Since(history, request.At) is { IsEmpty: false } changed ? changed : null,

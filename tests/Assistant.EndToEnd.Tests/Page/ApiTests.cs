@@ -24,6 +24,21 @@ public class ApiTests(AppServer server) : IClassFixture<AppServer>
     }
 
     [Fact]
+    public async Task A_visit_on_two_phones_is_offered_once_and_its_equipment_without_a_name_is_not_called_unit()
+    {
+        var (visit, site) = (NewId(), "Invented Dairy " + NewId());
+        var opened = await server.PostAsync("api/visits", new { id = visit, site, refrigerant = "R449A", by = "Kim" });
+        var code = (string?)(await server.Client.GetFromJsonAsync<JsonNode>($"api/visits/{visit}/share"))!["code"];
+        await server.PostAsync("api/join", new { id = NewId(), code, by = "Lee" });
+
+        var start = await server.Client.GetFromJsonAsync<JsonNode>("api/start");
+        Assert.Single(start!["visits"]!.AsArray(), v => (string?)v!["site"] == site);
+        var found = await server.Client.GetFromJsonAsync<JsonNode>($"api/search?q={Uri.EscapeDataString(site)}");
+        Assert.Single(found!["visits"]!.AsArray());
+        Assert.DoesNotContain(", unit", opened.ToJsonString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_crew_of_phones_that_hold_their_lines_open_shuts_nobody_out()
     {
         var lines = new List<TcpClient>();
