@@ -41,7 +41,7 @@ internal static class VerifyCommand
         }
 
         await book.NoteAsync(visit, cancellation);
-        Console.WriteLine($"{verdict.Events} events of {Counted(verdict.Visits, "visit")}: every one fits, and {Signed(heads.Length)} fit the log.");
+        Console.WriteLine($"{verdict.Events} events of {Counted(verdict.Visits, "visit")}: every one fits, and {Signed(heads.Length)} the log.");
         Console.WriteLine($"The heads as they are now are signed in {book.Path}: keep a copy elsewhere.");
     }
 
@@ -52,7 +52,7 @@ internal static class VerifyCommand
         _ => throw new CommandFailure($"There is no file {file}.", CommandFailure.BadInput),
     };
 
-    private static string Signed(int count) => $"{Counted(count, "head")} signed earlier";
+    private static string Signed(int count) => $"{Counted(count, "head")} signed earlier {(count == 1 ? "fits" : "fit")}";
 
     private static string Counted(int count, string what) => count == 1 ? $"1 {what}" : $"{count} {what}s";
 }

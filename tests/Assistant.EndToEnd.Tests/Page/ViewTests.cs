@@ -89,6 +89,27 @@ public class ViewTests(Phone phone)
         await Assertions.Expect(page.Locator("#log .other").Last).ToContainTextAsync("Lee");
     }
 
+    [Fact]
+    public async Task A_phone_that_comes_by_the_link_is_asked_whose_it_is_and_one_that_was_told_is_not()
+    {
+        var page = await phone.NewPageAsync(person: "Kim");
+        await Talk.OpenDemoAsync(page);
+        await Talk.UntilAskedAsync(page, "setpoint");
+        var other = await phone.NewPageAsync();
+        await other.GotoAsync(page.Url);
+        await other.Locator("#naming-person").FillAsync("Lee");
+        await CheckAsync(other, "naming", ColorScheme.Light, Phone.Width);
+        await other.Locator("#naming-person").PressAsync("Enter");
+        await Assertions.Expect(other.Locator("#naming")).ToBeHiddenAsync();
+
+        await Talk.AnsweredAsync(page, () => Talk.SayAsync(other, "4"));
+
+        await Assertions.Expect(page.Locator("#log .other").Last).ToContainTextAsync("Lee");
+        await page.ReloadAsync();
+        await Assertions.Expect(page.Locator("#ask")).Not.ToBeEmptyAsync();
+        await Assertions.Expect(page.Locator("#naming")).ToBeHiddenAsync();
+    }
+
     private static async Task CheckAsync(IPage page, string view, ColorScheme scheme, int width)
     {
         await Phone.ShootAsync(page, $"view-{view}-{scheme}-{width}");

@@ -46,7 +46,7 @@ public class ScriptTests
         Directory.Delete(data, recursive: true);
         Assert.Equal("setpoint", JsonDocument.Parse(next.Output).RootElement.GetProperty("asks").GetString());
         Assert.Matches(@"^\d+ events of 1 visit: every one fits, and 0 heads signed earlier fit the log\.\nThe heads as they are now are signed in ", verified.Output);
-        Assert.Matches(@"^\d+ events of 1 visit: every one fits, and 1 head signed earlier fit the log\.", last.Output);
+        Assert.Matches(@"^\d+ events of 1 visit: every one fits, and 1 head signed earlier fits the log\.", last.Output);
         Assert.Contains("9.2", report.Output, StringComparison.Ordinal);
     }
 

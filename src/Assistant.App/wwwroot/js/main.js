@@ -1,6 +1,6 @@
 // The page: what stands in the address decides what is shown. What the first question does not need is loaded when it is wanted.
 import { byId, trouble } from "./dom.js";
-import { StartScreen } from "./start.js";
+import { StartScreen, personKey } from "./start.js";
 import { startTheme } from "./theme.js";
 import { VisitScreen } from "./visit.js";
 
@@ -25,7 +25,10 @@ const start = new StartScreen({ enter, unit: id => go(`/?unit=${encodeURICompone
 async function route() {
   const address = new URLSearchParams(location.search);
   for (const dialog of document.querySelectorAll("dialog[open]")) dialog.close();
-  if (address.get("visit")) return visit.enter(address.get("visit"));
+  if (address.get("visit")) {
+    if (!localStorage.getItem(personKey)) import("./naming.js").then(naming => naming.askName());
+    return visit.enter(address.get("visit"));
+  }
   visit.leave();
   if (address.get("unit")) {
     const { showUnit } = await import("./unit.js");

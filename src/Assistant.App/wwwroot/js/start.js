@@ -3,7 +3,7 @@ import * as api from "./api.js";
 import { age, byId, make, newId, show, trouble } from "./dom.js";
 import { keep, recall } from "./kept.js";
 
-const personKey = "coldwalk.person";
+export const personKey = "coldwalk.person";
 const typingPause = 300;
 
 export const person = () => localStorage.getItem(personKey) || "technician";
