@@ -9,5 +9,5 @@ internal sealed class KnownAssessments(Assess assess)
 {
     private readonly ConditionalWeakTable<FactSet, Assessment> known = [];
 
-    public Assessment Of(FactSet facts) => known.GetValue(facts, f => assess(f));
+    public Assessment Of(FactSet facts) => known.GetOrAdd(facts, static (f, rules) => rules(f), assess);
 }
