@@ -123,7 +123,7 @@ public sealed class CrewTests
 
         var reply = Say("Lee", "watch", "xmpp");
 
-        Assert.Contains("things are known", reply.Say.Full, StringComparison.Ordinal);
+        Assert.Contains("Known so far: ", reply.Say.Full, StringComparison.Ordinal);
         Assert.Null(reply.Ask);
         Assert.Equal("xmpp", state.Crew.Watching["Lee"]);
         Assert.Null(Say("Lee", "status").Ask);
@@ -175,7 +175,7 @@ public sealed class CrewTests
 
         var summary = ((ITurnEngine)Engine).Summary(state, now);
 
-        Assert.Contains("things are known", summary.Say.Full, StringComparison.Ordinal);
+        Assert.Contains("Known so far: ", summary.Say.Full, StringComparison.Ordinal);
         Assert.Null(summary.Ask);
         Assert.Equal(version, state.Version);
     }

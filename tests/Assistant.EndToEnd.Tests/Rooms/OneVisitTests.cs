@@ -68,9 +68,9 @@ public sealed partial class OneVisitTests(Phone phone, ITestOutputHelper output)
         await ToldAsync(lee, Verdict);
         await thread.ReadAsync(Verdict);
         lee.Say("Coldwalk: status");
-        await ToldAsync(lee, "things are known");
+        await ToldAsync(lee, "Known so far: ");
         await thread.SayAsync("Coldwalk, status");
-        var stands = (await thread.ReadAsync("things are known")).Split('\n')[0];
+        var stands = (await thread.ReadAsync("Known so far: ")).Split('\n')[0];
         await Talk.SayAsync(kim, "status");
         await Assertions.Expect(kim.Locator("#log .spoken").Last).ToContainTextAsync(stands);
         await Phone.ShootAsync(kim, "three-channels");
