@@ -84,11 +84,16 @@ internal sealed class Asker(PhraseBook book)
             new(book.Say("act." + Codes.Of(fault), state.Units).Then(book.Say("offer." + through, state.Units)), ["yes", "done", "later"], null),
         StopKind.Acts when FaultInHand.At(state, stop, leader) is { } fault =>
             new(book.Say("act." + Codes.Of(fault), state.Units), fault == FaultCode.NoFault ? ["ok"] : ["done", "later"], null),
+        StopKind.Acts when WalkView.IsResting(assessment) => new(book.Say("act.rightly-resting", state.Units, Start(state)), ["ok"], null),
         StopKind.Acts when assessment.Next is { } next =>
             new(book.Say("act.read-next", state.Units, ("fact", next.Name)), ["done"], null),
         StopKind.Acts => new(book.Say("act.not-enough-evidence", state.Units), ["done"], null),
         _ => Asked.Nothing,
     };
+
+    // From where on the control must call.
+    private static ReasonPart Start(VisitState state) =>
+        ("start", (state.Facts.Temperature(FactCatalogue.Setpoint) ?? new(0)) + (state.Facts.Difference(FactCatalogue.Differential) ?? new(0)));
 
     private Asked Cylinder(VisitState state, string lacking)
     {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Assistant.Dialogue.Replies;
 using Assistant.Dialogue.Visits;
 using Assistant.Dialogue.Walks;
+using Assistant.Trade;
 using Assistant.Trade.Facts;
 using Assistant.Trade.Rules;
 
@@ -46,6 +47,13 @@ internal sealed class FactTaker(PhraseBook book, Assess assess)
             }
         }
 
+        if (!putsRight && IsIceOff(before, draft.State))
+        {
+            draft.Emit(new FaultMended(Codes.Of(FaultCode.CoilIced), []) { At = draft.At, By = draft.By });
+            draft.Say("taken.ice-off");
+            assessment = assess(draft.State.Facts);
+        }
+
         if (rejections.Count > 0 || values.Any(v => draft.State.Disputes.ContainsKey(v.Fact)))
         {
             assessment = assess(draft.State.Facts);
@@ -84,6 +92,10 @@ internal sealed class FactTaker(PhraseBook book, Assess assess)
         Observation seen => new(value.Fact.Name, null, null, seen.Value, place, stop) { At = at, By = by },
         _ => throw new ArgumentOutOfRangeException(nameof(value), value, "Neither a reading nor an observation."),
     };
+
+    // A coil that was blocked and is clear now was put right, and no verdict on it was wrong.
+    private static bool IsIceOff(VisitState before, VisitState now) =>
+        before.LastVerdict?.Fault == Codes.Of(FaultCode.CoilIced) && before.Facts.Is(FactCatalogue.CoilIce, "blocked") && now.Facts.Has(FactCatalogue.CoilIce) && !now.Facts.Is(FactCatalogue.CoilIce, "blocked");
 
     // What the speaker told of it a while ago, where nothing was put right since: later it is the course of things that is told.
     private static TakenFact? SaidWrong(TurnDraft draft, FactValue value) =>

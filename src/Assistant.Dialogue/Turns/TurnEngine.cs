@@ -159,8 +159,16 @@ public sealed class TurnEngine : ITurnEngine
     private Turn TakeAnswer(TurnDraft draft, Understood understood, InboundMessage message)
     {
         IEnumerable<FactValue> values = [.. understood.Readings, .. understood.Observations];
+        if (!values.Any() && own.Choose(draft, ShortWords.Plain(message.Text), isWhole: false) is { } chosen)
+        {
+            // "heater is dead, open circuit" where it was asked why the coil iced.
+            return chosen;
+        }
+
         var assessment = values.Any() ? taker.Take(draft, values, guide.Stand.Stop(draft.State), understood.Correcting is not null) : null;
-        if (understood.Clarify is not null)
+        var asked = hearing.Asked(draft.Opening);
+        var isAnswered = understood is { Clarify: Clarify.Value or Clarify.Fact, Impossible: null, Unheard: [_, ..] } && asked is not null && values.Any(v => v.Fact == asked);
+        if (understood.Clarify is not null && !isAnswered)
         {
             draft.Emit(Clarifier.Event(understood, new(message.Text, message.Person, message.At), hearing.Asked(draft.State)?.Name));
 

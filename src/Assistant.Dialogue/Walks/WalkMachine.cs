@@ -109,7 +109,7 @@ public sealed class WalkMachine
 
     // A repair after which all is as it should be is proved by the room, not by further readings.
     private static bool Nothing(WalkView view) =>
-        view.Leader is { Standing: Standing.Established } || view.Assessment.Next is null || view.WasSkipped(view.Assessment.Next)
+        view.Leader is { Standing: Standing.Established } || view.IsRightlyResting || view.Assessment.Next is null || view.WasSkipped(view.Assessment.Next)
         || (view.Leader is { Code: FaultCode.NoFault } && view.Facts.Is(FactCatalogue.PullingDown, "yes"));
 
     private static WalkBranch? TakenBranch(WalkStop stop, WalkView view)

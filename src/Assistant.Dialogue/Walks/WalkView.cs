@@ -18,7 +18,14 @@ public sealed record WalkView(WalkDefinition Walk, VisitState Visit, Assessment 
 
     /// <summary>The leading fault where it is at least likely, otherwise null.</summary>
     public Finding? Leader => Assessment.Findings[0] is { Standing: Standing.Established or Standing.Likely } leading
-        && leading.Code != FaultCode.NotEnoughEvidence ? leading : null;
+        && leading.Code != FaultCode.NotEnoughEvidence && !IsRightlyResting ? leading : null;
+
+    /// <summary>True where nothing calls and the room is not yet where the control must call: that it rests shows no fault, and none is named.</summary>
+    public bool IsRightlyResting => IsResting(Assessment);
+
+    /// <inheritdoc cref="IsRightlyResting"/>
+    public static bool IsResting(Assessment assessment) =>
+        assessment.Findings[0] is { Code: FaultCode.NoCallForCooling, Standing: not Standing.Established } resting && resting.Because.Any(r => r.Key == "reason.box-over-call-low");
 
     /// <summary>The established fault whose readings went out of date with its repair, until it is said to be put right; otherwise null.</summary>
     public FaultCode? UnderRepair => Visit.LastVerdict is { Standing: "established" } last && Visit.OutdatedBy > last.Number && !Visit.Mended.Exists(m => m.Number > last.Number)

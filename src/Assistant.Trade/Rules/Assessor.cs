@@ -13,6 +13,9 @@ public static class Assessor
 {
     private static readonly FrozenSet<Fact> NothingSkipped = FrozenSet<Fact>.Empty;
 
+    /// <summary>What takes the plant out of work to read: never asked only to see whether there might be something else besides.</summary>
+    private static readonly FrozenSet<Fact> AtRest = [FactCatalogue.HighSideStandingPressure, FactCatalogue.StandingPressure];
+
     public static Assessment Assess(FactSet facts) => Assess(facts, NothingSkipped);
 
     /// <param name="skipped">Facts that cannot be had on this visit: they are not asked for.</param>
@@ -33,6 +36,10 @@ public static class Assessor
         var next = basis is not null && !skipped.Contains(basis) ? basis : Next(facts, skipped, table, findings);
         return new(findings, Derivations.Of(state), CautionTriggers.For(facts, findings), next, rejected);
     }
+
+    // Of one fault in sight its own test comes first: the drier's two ends, the superheat at the bulb.
+    private static Fact? OwnTest(FactSet facts, IReadOnlySet<Fact> skipped, FaultCode sole) =>
+        FaultRules.All.FirstOrDefault(r => r.Code == sole)?.Test.FirstOrDefault(fact => !facts.Has(fact) && !skipped.Contains(fact));
 
     private static Fact? Next(FactSet facts, IReadOnlySet<Fact> skipped, SymptomTable table, ImmutableArray<Finding> findings)
     {
@@ -55,6 +62,12 @@ public static class Assessor
         if (count < 2)
         {
             var sole = count == 1 ? leading[0] : FaultCode.NotEnoughEvidence;
+            if (count == 1 && OwnTest(facts, skipped, sole) is { } own)
+            {
+                return own;
+            }
+
+            skipped = count == 1 ? skipped.Union(AtRest).ToFrozenSet() : skipped;
             for (var code = FaultCode.Undercharge; code < FaultCode.NotEnoughEvidence; code++)
             {
                 if (code != sole)

@@ -6,6 +6,9 @@ namespace Assistant.Dialogue.Understanding.Analysis;
 /// <summary>What a clause says of things that are counted: "all", "1 of 2", "both" of the fans named in it, or of those asked for.</summary>
 internal sealed class CountedObservations(Lexicon lexicon)
 {
+    /// <summary>From so many on it is no count of fans: "80 out" is the air outside.</summary>
+    private const double MostCounted = 10;
+
     public void Read(List<Item> items, int from, int to, Fact? asked, Whereabouts place, Observed observed)
     {
         if (CountedReader.Read(WithoutOthersCounts(items, from, to), from, to) is not { } value)
@@ -53,7 +56,7 @@ internal sealed class CountedObservations(Lexicon lexicon)
     private List<Item> WithoutOthersCounts(List<Item> items, int from, int to)
     {
         var counts = Enumerable.Range(from, to - from).Where(i => items[i].Counts.Count > 0).ToList();
-        var others = counts.Where(i => i > from && IsOther(items[i - 1]) && (i - 1 == from || items[i - 2].Mark != ItemMark.And)).ToHashSet();
+        var others = counts.Where(i => i > from && (items[i - 1].Number is { Value: >= MostCounted } || IsOther(items[i - 1])) && (i - 1 == from || items[i - 2].Mark != ItemMark.And)).ToHashSet();
         return others.Count == 0 || others.Count == counts.Count ? items : [.. items.Select((item, i) => others.Contains(i) ? item with { Counts = [] } : item)];
     }
 

@@ -24,12 +24,23 @@ internal sealed class ItemReader(Lexicon lexicon)
                 item = new(at, at + 1) { Mark = ItemMark.Plain };
             }
 
+            if (item.Place is not null && GoesOn(message.Tokens, item, items))
+            {
+                item = new(at, at + 1) { Counts = [CountWord.Going], Values = ValuesOf(message.Tokens[at]) };
+            }
+
             items.Add(item);
             at = item.End;
         }
 
         return items;
     }
+
+    // "both fans on coil is packed": the fans are on, and then comes the coil.
+    private bool GoesOn(IReadOnlyList<Token> tokens, Item place, List<Item> items) =>
+        items is [.., { Facts: [_, ..], NamesQuantity: false }] && lexicon.Values.Counts.Exactly([tokens[place.Start].Word]).Contains(CountWord.Going);
+
+    private IReadOnlyList<ValueWord> ValuesOf(Token token) => lexicon.Values.Values.Exactly([token.Word]);
 
     private Item Next(Message message, int at, Fact? expected, InOut inOut)
     {

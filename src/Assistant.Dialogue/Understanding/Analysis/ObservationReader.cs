@@ -98,9 +98,9 @@ internal sealed class ObservationReader(Lexicon lexicon)
     {
         for (var i = from + 1; i < to; i++)
         {
-            if (items[i].YesNo is { } answer && items[i].Values.Count == 0
-                && (answer || i + 1 == to || items[i + 1].NamesQuantity || items[i + 1].Number is not null)
-                && items[i - 1].Facts.Where(f => f.Fact.Kind == FactKind.YesNo).ToList() is [var one] && !observed.Knows(one.Fact))
+            if (items[i].YesNo is { } answer
+                && (answer || i + 1 == to || items[i + 1].Facts.Count > 0 && items[i + 1].Values.Count == 0 || items[i + 1].Number is not null)
+                && items[i - 1].Facts.Where(f => f.Fact.Kind == FactKind.YesNo).ToList() is [var one] && items[i].Values.All(v => v.Fact != one.Fact) && !observed.Knows(one.Fact))
             {
                 observed.AddAnswer(one.Fact, answer);
             }
@@ -215,7 +215,7 @@ internal sealed class ObservationReader(Lexicon lexicon)
     private static bool IsOfAStranger(List<Item> items, int from, int at)
     {
         var subject = at - 1;
-        while (subject >= from && (items[subject].IsPlain || items[subject].Has(Cue.Past) || items[subject].Has(Cue.Now)))
+        while (subject >= from && (items[subject].IsPlain || items[subject].Has(Cue.Past) || items[subject].Has(Cue.Now) || (items[subject].Values.Count > 0 && items[subject].Facts.Count == 0)))
         {
             subject--;
         }
