@@ -19,6 +19,8 @@ internal sealed record Asked(Phrase? Ask, ImmutableArray<string> Choices, Fact? 
 /// <summary>Puts the one next thing into words: what is open first, otherwise what the walk's stop wants.</summary>
 internal sealed class Asker(PhraseBook book)
 {
+    private const int MostPossible = 3;
+
     /// <param name="through">The walk that leads through the repair the visit stands at, or null.</param>
     public Asked For(VisitState state, WalkStop stop, Assessment assessment, Finding? leader, string? through)
     {
@@ -66,7 +68,7 @@ internal sealed class Asker(PhraseBook book)
 
     // "I did not get that" is said of the message that was not got. After another one, which was, the question stands again by its own words;
     // where a unit or a sign lacks, what was heard is still waited for.
-    private static bool IsStale(VisitState state, OpenClarification open) => open.What is "value" or "range" && open.Number < state.LastMessage
+    private static bool IsStale(VisitState state, OpenClarification open) => open.What is "value" or "range" or "span" && open.Number < state.LastMessage
         && (open.Fact is null || open.Fact == FactAt(state));
 
     // Where the stop waits for a word, what somebody asked for is said after it.
@@ -86,10 +88,17 @@ internal sealed class Asker(PhraseBook book)
             new(book.Say("act." + Codes.Of(fault), state.Units), fault == FaultCode.NoFault ? ["ok"] : ["done", "later"], null),
         StopKind.Acts when WalkView.IsResting(assessment) => new(book.Say("act.rightly-resting", state.Units, Start(state)), ["ok"], null),
         StopKind.Acts when assessment.Next is { } next =>
-            new(book.Say("act.read-next", state.Units, ("fact", next.Name)), ["done"], null),
-        StopKind.Acts => new(book.Say("act.not-enough-evidence", state.Units), ["done"], null),
+            new(Open(state, assessment, book.Say("act.read-next", state.Units, ("fact", next.Name))), ["done"], null),
+        StopKind.Acts => new(Open(state, assessment, book.Say("act.not-enough-evidence", state.Units)), ["done"], null),
         _ => Asked.Nothing,
     };
+
+    // Where no fault leads, those that are left are named.
+    private Phrase Open(VisitState state, Assessment assessment, Phrase ask)
+    {
+        var possible = assessment.Findings.Where(f => f.Standing != Standing.RuledOut && f.Code != FaultCode.NotEnoughEvidence).Take(MostPossible).Select(f => book.Word("fault." + Codes.Of(f.Code))).ToList();
+        return possible.Count == 0 ? ask : book.Say("verdict.open", state.Units, ("faults", string.Join("; ", possible))).Then(ask);
+    }
 
     // From where on the control must call.
     private static ReasonPart Start(VisitState state) =>
@@ -126,6 +135,7 @@ internal sealed class Asker(PhraseBook book)
             ("unit", { } known) => book.Say("clarify.unit-fact", state.Units, ("fact", known.Name), ("heard", heard)),
             ("value", { IsQuantity: false } choice) => book.Say("clarify.choice", state.Units, ("question", book.Say("ask." + choice.Name, state.Units).Full)),
             ("fact", _) when open.Heard is null => book.Say("clarify.fact-words", state.Units, ("heard", heard)),
+            ("span", { } quantity) => book.Say("clarify.span", state.Units, ("question", book.Say("ask." + quantity.Name, state.Units).Full)),
             ("range", { } quantity) => Range(state, quantity, heard),
             ("value", { } quantity) => book.Say("clarify.value-of", state.Units, ("question", book.Say("ask." + quantity.Name, state.Units).Full)),
             ("value", _) => book.Say("clarify.value", state.Units),
@@ -135,7 +145,7 @@ internal sealed class Asker(PhraseBook book)
         {
             "unit" when named is not null => [.. FactUnits.For(named, state.Units).Select(u => u.Symbol)],
             "sign" => OwnChoices.Signs,
-            "value" or "range" when named is not null => named.Choices,
+            "value" or "range" or "span" when named is not null => named.Choices,
             _ => [],
         };
         return new(ask, choices, named);

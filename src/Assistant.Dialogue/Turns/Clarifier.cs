@@ -36,6 +36,7 @@ internal sealed partial class Clarifier(Understand understand)
 
     public static ClarificationAsked Event(Understood understood, InboundText message, string? expected) => understood.Impossible is { } impossible
         ? new("range", impossible.Fact.Name, impossible.Value) { At = message.At, By = message.By, Text = message.Text.Trim() }
+        : understood.OpenSpan is { } span ? new("span", span.Name, null) { At = message.At, By = message.By, Text = message.Text.Trim() }
         : Left(understood, message, expected);
 
     private static ClarificationAsked Left(Understood understood, InboundText message, string? expected) => new(
@@ -73,7 +74,7 @@ internal sealed partial class Clarifier(Understand understand)
                 yield return $"{text} {open.Text}";
                 break;
             // What can not be is no part of what is said instead.
-            case "range":
+            case "range" or "span":
                 break;
 
             // A bare "no" denies whatever stands behind it: "no", then "digits", are none of anything.

@@ -167,7 +167,7 @@ public sealed class TurnEngine : ITurnEngine
 
         var assessment = values.Any() ? taker.Take(draft, values, guide.Stand.Stop(draft.State), understood.Correcting is not null) : null;
         var asked = hearing.Asked(draft.Opening);
-        var isAnswered = understood is { Clarify: Clarify.Value or Clarify.Fact, Impossible: null, Unheard: [_, ..] } && asked is not null && values.Any(v => v.Fact == asked);
+        var isAnswered = understood is { Clarify: Clarify.Value or Clarify.Fact, Impossible: null, OpenSpan: null, OpenUnit: null, Unheard: [_, ..] } && asked is not null && values.Any(v => v.Fact == asked);
         if (understood.Clarify is not null && !isAnswered)
         {
             draft.Emit(Clarifier.Event(understood, new(message.Text, message.Person, message.At), hearing.Asked(draft.State)?.Name));
@@ -255,7 +255,7 @@ public sealed class TurnEngine : ITurnEngine
         }
 
         // What was asked back is not asked again and again: the walk's own question stands.
-        if (draft.State.Clarification is { What: "fact" or "value" or "range" } open)
+        if (draft.State.Clarification is { What: "fact" or "value" or "range" or "span" } open)
         {
             draft.Emit(new EventWithdrawn(open.Number) { At = draft.At, By = draft.By });
         }

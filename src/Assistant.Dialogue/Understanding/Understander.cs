@@ -108,5 +108,5 @@ public sealed class Understander
 
     private static Understood Answer(Told told) => told.IsNothing
         ? Understood.Unknown with { Correcting = told.Correcting }
-        : Understood.Unknown with { Intent = Intent.Answer, Readings = [.. told.Readings], Observations = [.. told.Observations], Clarify = told.Open, Unheard = [.. told.Unheard], Correcting = told.Correcting, Impossible = told.Impossible, OpenUnit = told.OpenUnit };
+        : Understood.Unknown with { Intent = Intent.Answer, Readings = [.. told.Readings], Observations = [.. told.Observations], Clarify = told.Open, Unheard = [.. told.Unheard], Correcting = told.Correcting, Impossible = told.Impossible, OpenUnit = told.OpenUnit, OpenSpan = told.OpenSpan };
 }

@@ -44,6 +44,9 @@ public sealed record Understood(
     /// <summary>Where the unit is what is open, what was read; otherwise null.</summary>
     public Fact? OpenUnit { get; init; }
 
+    /// <summary>Where a span was told for a number ("22 to 40"), what was read; otherwise null.</summary>
+    public Fact? OpenSpan { get; init; }
+
     /// <summary>True for a question that is none of those known: what it asks is not understood, but that it asks is.</summary>
     public bool IsQuestion { get; init; }
 

@@ -116,7 +116,7 @@ public sealed record FactTaken(string Fact, double? Value, string? Unit, string?
 public sealed record FactQuestioned(string Fact, double? Value, string? Unit, string? Word, string Reason) : VisitEvent;
 
 /// <summary>Something was left open and is asked back.</summary>
-/// <param name="What">unit, fact, value or sign; range for a number that can not be.</param>
+/// <param name="What">unit, fact, value or sign; range for a number that can not be, span for two where one is read.</param>
 /// <param name="Heard">The number as heard, where there is one, kept for "psi" as the whole answer.</param>
 public sealed record ClarificationAsked(string What, string? Fact, double? Heard) : VisitEvent
 {

@@ -20,6 +20,9 @@ internal sealed record Told(IReadOnlyList<Reading> Readings, IReadOnlyList<Obser
     /// <summary>Where the unit is what is open, what was read.</summary>
     public Fact? OpenUnit { get; init; }
 
+    /// <summary>Where a span was told for a number, what was read.</summary>
+    public Fact? OpenSpan { get; init; }
+
     public bool IsNothing => Readings.Count == 0 && Observations.Count == 0 && Open is null;
 }
 
@@ -54,7 +57,7 @@ internal sealed class AnswerReader(Lexicon lexicon)
         }
 
         var open = readings.Open ?? (observed.AnyOpen ? Clarify.Value : null);
-        var told = new Told(readings.Readings, [.. observed.Clear], open) { Correcting = correcting, Impossible = readings.Impossible, OpenUnit = readings.OpenUnit };
+        var told = new Told(readings.Readings, [.. observed.Clear], open) { Correcting = correcting, Impossible = readings.Impossible, OpenUnit = readings.OpenUnit, OpenSpan = readings.OpenSpan };
         return told.IsNothing
             ? told with { Open = Silence.Open(items, context.Expected, observed) }
             : told with { Unheard = LeftOver.Of(message, items, readings, told.Readings.Count + told.Observations.Count) };

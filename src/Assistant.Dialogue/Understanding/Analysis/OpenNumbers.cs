@@ -50,7 +50,7 @@ internal sealed class OpenNumbers(Lexicon lexicon)
             if (spans)
             {
                 var units = high.Units.Count > 0 ? high.Units : low.Units;
-                items[i] = new(items[i].Start, items[second].End) { Number = low with { Units = units, Open = Clarify.Value } };
+                items[i] = new(items[i].Start, items[second].End) { Number = low with { Units = units, Open = Clarify.Value, IsSpan = true } };
                 items.RemoveRange(i + 1, second - i);
             }
         }
@@ -60,7 +60,7 @@ internal sealed class OpenNumbers(Lexicon lexicon)
             // "20-30": the dash was read as the sign of the second number.
             if (items[i].Number is { } low && items[i + 1].Number is { Value: <= 0 } high && message.Tokens[items[i + 1].Start].IsWord(lexicon.Signs.Dash))
             {
-                items[i] = new(items[i].Start, items[i + 1].End) { Number = low with { Units = high.Units, Open = Clarify.Value } };
+                items[i] = new(items[i].Start, items[i + 1].End) { Number = low with { Units = high.Units, Open = Clarify.Value, IsSpan = true } };
                 items.RemoveAt(i + 1);
             }
         }

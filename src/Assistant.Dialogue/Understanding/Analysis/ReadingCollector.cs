@@ -19,6 +19,9 @@ internal sealed class ReadingCollector(List<Item> items, UnderstandingContext co
     /// <summary>Where the unit is what is open, what was read; otherwise null.</summary>
     public Fact? OpenUnit { get; private set; }
 
+    /// <summary>Where that is a span for a number, what was read; otherwise null.</summary>
+    public Fact? OpenSpan { get; private set; }
+
     /// <summary>Where that is a number which can not be, the reading it would make; otherwise null.</summary>
     public Reading? Impossible { get; private set; }
 
@@ -83,6 +86,7 @@ internal sealed class ReadingCollector(List<Item> items, UnderstandingContext co
         else
         {
             OpenUnit ??= Open is null && open == Clarify.Unit ? fact : null;
+            OpenSpan ??= Open is null && number.IsSpan && open == Clarify.Value ? fact : null;
             LeaveOpen(open ?? Clarify.Value);
         }
     }

@@ -34,6 +34,9 @@ internal sealed record SaidNumber(double Value, IReadOnlyList<UnitWord> Units)
     /// <summary>Whether it may count something that is no reading, by the strangers around it.</summary>
     public bool AmongStrangers { get; init; }
 
+    /// <summary>"22 to 40": a span, of a needle that swings or of what is not read exactly.</summary>
+    public bool IsSpan { get; init; }
+
     public bool IsBare
     {
         get
