@@ -19,7 +19,8 @@ internal sealed class Corrector(Understand understand)
         var unasked = understand(text, context with { Expected = null });
         if (unasked.Readings.Length + unasked.Observations.Length > 0)
         {
-            return null;
+            // "no, set at 38" right after the setpoint was told is of that, and not of the differential that is asked by now.
+            return unasked is { Readings: [var told], Observations: [] } && Clarifier.IsWhole(unasked) && LastTold(state, person).Contains(told.Fact) ? unasked : null;
         }
 
         if (correcting.Denied.Select(number => WithValue(state, number)).FirstOrDefault(f => f is not null) is { } denied)

@@ -10,6 +10,7 @@ internal static class CountedReader
     {
         CountWord? extent = null;
         bool? going = null;
+        var (anyGoing, anyStopped) = (false, false);
         var denied = false;
         for (var i = from; i < to; i++)
         {
@@ -34,9 +35,16 @@ internal static class CountedReader
                         break;
                     default:
                         going = (word == CountWord.Going) != denied;
+                        (anyGoing, anyStopped) = (anyGoing || going is true, anyStopped || going is false);
                         break;
                 }
             }
+        }
+
+        // "2 running 1 dead"
+        if (anyGoing && anyStopped && extent is null && Enumerable.Range(from, to - from).Count(i => items[i].Number is not null || items[i].Aside is not null) > 1)
+        {
+            return "some";
         }
 
         return (extent, going) switch

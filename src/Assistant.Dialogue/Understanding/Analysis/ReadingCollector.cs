@@ -70,6 +70,12 @@ internal sealed class ReadingCollector(List<Item> items, UnderstandingContext co
 
     public void Take(SaidNumber number, Fact fact)
     {
+        // "suction 50 F", where the line's temperature was asked.
+        if (context.Expected is { } asked && !QuantityResolver.Fits(number, fact) && QuantityResolver.Fits(number, asked) && LineOf(fact).Contains(asked))
+        {
+            fact = asked;
+        }
+
         var (reading, open, impossible) = QuantityResolver.Resolve(number, fact, context.Units);
         Impossible ??= Open is null ? impossible : null;
         if (reading is not null && MixesUnits(number, fact))
@@ -147,6 +153,12 @@ internal sealed class ReadingCollector(List<Item> items, UnderstandingContext co
 
         return null;
     }
+
+    // Of which line's temperature a gauge's name may speak.
+    private static Fact[] LineOf(Fact gauge) =>
+        gauge == FactCatalogue.SuctionPressure ? [FactCatalogue.SuctionLineTemperatureAtCompressor, FactCatalogue.SuctionLineTemperatureAtBulb]
+        : gauge == FactCatalogue.DischargePressure ? [FactCatalogue.DischargeLineTemperature]
+        : gauge == FactCatalogue.LiquidPressure ? [FactCatalogue.LiquidLineTemperature] : [];
 
     private static bool IsAtRest(Fact fact) => fact == FactCatalogue.DischargePressure || fact == FactCatalogue.HighSideStandingPressure || fact == FactCatalogue.AmbientTemperature;
 
