@@ -25,6 +25,7 @@ public sealed class TurnEngine : ITurnEngine
     private readonly Commands commands;
     private readonly WalkGuide guide;
     private readonly OwnWords own;
+    private readonly AnswerTaker answers;
     private readonly HandoverTeller handover;
     private readonly Landing landing;
     private readonly CylinderTaker cylinders;
@@ -39,6 +40,7 @@ public sealed class TurnEngine : ITurnEngine
         hearing = new(understand, words, guide.Stand);
         commands = new(book, words, walks, guide);
         own = new(book, words, understand, taker, commands, guide);
+        answers = new(words, hearing, own, taker, guide);
         handover = new(book);
         landing = new(book, guide);
         cylinders = new(book);
@@ -139,7 +141,7 @@ public sealed class TurnEngine : ITurnEngine
         {
             Intent.Command => commands.Obey(draft, understood.Command!, message.Text, understood),
             Intent.Question => Answer(draft, understood),
-            Intent.Answer => TakeAnswer(draft, understood, message),
+            Intent.Answer => answers.Take(draft, understood, message),
             _ => Guess(draft, message.Text.Trim(), plain, expected, isFirst: state.LastMessage == 0, understood.IsQuestion),
         };
     }
@@ -154,42 +156,6 @@ public sealed class TurnEngine : ITurnEngine
         }
 
         return understood.Intent is not (Intent.Command or Intent.Question) && cylinders.Take(draft, understood, message, expected);
-    }
-
-    private Turn TakeAnswer(TurnDraft draft, Understood understood, InboundMessage message)
-    {
-        IEnumerable<FactValue> values = [.. understood.Readings, .. understood.Observations];
-        if (!values.Any() && own.Choose(draft, ShortWords.Plain(message.Text), isWhole: false) is { } chosen)
-        {
-            // "heater is dead, open circuit" where it was asked why the coil iced.
-            return chosen;
-        }
-
-        var assessment = values.Any() ? taker.Take(draft, values, guide.Stand.Stop(draft.State), understood.Correcting is not null) : null;
-        var asked = hearing.Asked(draft.Opening);
-        var isAnswered = understood is { Clarify: Clarify.Value or Clarify.Fact, Impossible: null, OpenSpan: null, OpenUnit: null, Unheard: [_, ..] } && asked is not null && values.Any(v => v.Fact == asked);
-        if (understood.Clarify is not null && !isAnswered)
-        {
-            draft.Emit(Clarifier.Event(understood, new(message.Text, message.Person, message.At), hearing.Asked(draft.State)?.Name));
-
-            // One number is asked back; of several, those that were not taken are named.
-            if (understood.Unheard.Length > 1)
-            {
-                draft.Say("unknown.numbers", ("words", string.Join(", ", understood.Unheard)));
-            }
-        }
-        else if (!understood.Unheard.IsEmpty)
-        {
-            draft.Say("unknown.part", ("words", string.Join(", ", understood.Unheard)));
-        }
-
-        // "all safe, R-404A cooler": that it is safe is heard with what is told in the same breath.
-        if (guide.Stand.IsAtStep(draft.State) && guide.Stand.Stop(draft.State) == guide.Stand.Walk(draft.State).First && words.BeginsSafe(ShortWords.Plain(message.Text)))
-        {
-            guide.Steps.Done(draft, isOfTheVisit: false);
-        }
-
-        return guide.Finish(draft, assessment);
     }
 
     private Turn Answer(TurnDraft draft, Understood question)
