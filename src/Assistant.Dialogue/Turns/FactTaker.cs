@@ -127,6 +127,7 @@ internal sealed class FactTaker(PhraseBook book, Assess assess)
             foreach (var (_, questioned) in draft.State.Questioned)
             {
                 draft.Emit(new EventWithdrawn(questioned.Number) { At = draft.At, By = draft.By });
+                draft.Say("question.passed-over", ("fact", questioned.Value.Fact.Name), ("value", FactText.Of(questioned.Value)));
             }
         }
     }

@@ -67,6 +67,12 @@ public static class Assessor
                 return own;
             }
 
+            // A plant at rest shows no more of it, and what is likely is looked at.
+            if (count == 1 && findings[0].Standing == Standing.Likely && facts.Is(FactCatalogue.Compressor, "off"))
+            {
+                return null;
+            }
+
             skipped = count == 1 ? skipped.Union(AtRest).ToFrozenSet() : skipped;
             for (var code = FaultCode.Undercharge; code < FaultCode.NotEnoughEvidence; code++)
             {

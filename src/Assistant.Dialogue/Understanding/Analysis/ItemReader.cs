@@ -38,7 +38,7 @@ internal sealed class ItemReader(Lexicon lexicon)
 
     // "both fans on coil is packed": the fans are on, and then comes the coil.
     private bool GoesOn(IReadOnlyList<Token> tokens, Item place, List<Item> items) =>
-        items is [.., { Facts: [_, ..], NamesQuantity: false }] && lexicon.Values.Counts.Exactly([tokens[place.Start].Word]).Contains(CountWord.Going);
+        items is [.., { Facts: [_, ..] names, NamesQuantity: false }] && names.All(n => lexicon.Values.Counted.Contains(n.Fact) || n.Fact == FactCatalogue.Compressor) && lexicon.Values.Counts.Exactly([tokens[place.Start].Word]).Contains(CountWord.Going);
 
     private IReadOnlyList<ValueWord> ValuesOf(Token token) => lexicon.Values.Values.Exactly([token.Word]);
 

@@ -84,7 +84,7 @@ internal sealed class StrayNumbers(Lexicon lexicon)
             return false;
         }
 
-        return IsPronoun(message, item, number) || (IsLabelled(items, at) && !IsNamedBehind(items, at, number)) || (after is not null && CountedBy(after) && !IsEntryOfList(items, at));
+        return IsPronoun(message, items, at, number) || (IsLabelled(items, at) && !IsNamedBehind(items, at, number)) || (after is not null && CountedBy(after) && !IsEntryOfList(items, at));
     }
 
     // "the 36 degree cooler reads 52": what the room is called by, and what it is said to be. Its reading stands behind.
@@ -100,9 +100,18 @@ internal sealed class StrayNumbers(Lexicon lexicon)
     public static bool IsCalledBy(List<Item> items, int at) => at > 0 && items[at - 1] is { Mark: ItemMark.Stray, Aside.Units.Count: > 0 }
         && items[at].Values.Any(v => v.Fact == FactCatalogue.Application);
 
-    // "the one standing here"
-    private bool IsPronoun(Message message, Item item, SaidNumber number) =>
-        number.Value == 1 && item.Start > 0 && message.Tokens[item.Start].Kind == TokenKind.Word && lexicon.Filling.BeforeOne.Contains(message.Tokens[item.Start - 1].Word);
+    // "the one standing here", "the low pressure one"
+    private bool IsPronoun(Message message, List<Item> items, int at, SaidNumber number)
+    {
+        var start = items[at].Start;
+        if (number.Value != 1 || start == 0 || items[at].End > start + 1 || message.Tokens[start].Kind != TokenKind.Word)
+        {
+            return false;
+        }
+
+        var before = items[at - 1].NamesQuantity ? items[at - 1].Start - 1 : start - 1;
+        return before >= 0 && lexicon.Filling.BeforeOne.Contains(message.Tokens[before].Word);
+    }
 
     // "amb 91 set 36 diff 4 evap fans all": a list of names, each before its number, where the counted noun has its own value after it.
     private static bool IsEntryOfList(List<Item> items, int at) =>
