@@ -129,10 +129,5 @@ public sealed class WalkLibraryTests
             iter: 500);
     }
 
-    [Theory]
-    [MemberData(nameof(Walks))]
-    public void Every_walk_is_begun_in_words_and_led_back_to(string name) =>
-        Assert.Contains("begins:", RepositoryFiles.Read($"dialogs/walks/{name}.yaml").Text, StringComparison.Ordinal);
-
     private static WalkLibrary Load(params string[] texts) => WalkLibrary.Load(texts.Select((text, i) => new DialogFile($"walks/{i}.yaml", text)), Phrases);
 }
