@@ -40,8 +40,8 @@ internal sealed record CylinderFeedJudgement() : Judgement(
             return new("unknown");
         }
 
-        // Under a vacuum and with no gauge read yet anything above the atmosphere feeds.
-        var system = facts.Pressure(FactCatalogue.SuctionPressure) ?? facts.Barometer;
+        // Under a vacuum and with no gauge read yet anything above the atmosphere feeds; what is still in the system stands as it was read last.
+        var system = facts.Pressure(FactCatalogue.SuctionPressure) ?? (ChargeTold.IsByWeight(view) ? null : LastRead(view)) ?? facts.Barometer;
         var feeds = Cylinder.Feeds(pressure, system);
         return new(
             feeds ? "feeds" : "cold",
@@ -53,6 +53,11 @@ internal sealed record CylinderFeedJudgement() : Judgement(
             Cautions = feeds ? [] : [CautionCode.CylinderHeating],
         };
     }
+
+    private static AbsolutePressure? LastRead(JudgementView view) =>
+        view.Visit.History.TryGetValue(FactCatalogue.SuctionPressure, out var entries) && entries.FindLast(e => e.Value is Reading) is { Value: Reading last }
+            ? view.Facts.With(last).Pressure(FactCatalogue.SuctionPressure)
+            : null;
 
     private static Mass? Contents(JudgementView view)
     {

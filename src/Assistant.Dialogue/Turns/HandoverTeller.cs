@@ -74,7 +74,7 @@ internal sealed class HandoverTeller(PhraseBook book)
     }
 
     private Phrase Verdict(VisitState state, Finding? leader) => leader is null
-        ? Say(state, "verdict.nothing")
+        ? state.UnderRepair is { } repaired ? Say(state, "verdict.in-repair", ("fault", "fault." + repaired)) : Say(state, "verdict.nothing")
         : Say(state, "command.status-leading", ("standing", Codes.Of(leader.Standing)), ("fault", "fault." + Codes.Of(leader.Code)));
 
     private IEnumerable<Phrase> Done(VisitState state) => state.Mended.IsEmpty

@@ -26,7 +26,11 @@ internal sealed class StatusTeller(PhraseBook book)
         }
 
         draft.Say("command.status", ("count", Count(state.Facts.Values)), ("skipped", Count(state.Skipped)));
-        if (leader is null)
+        if (leader is null && state.UnderRepair is { } repaired)
+        {
+            draft.Say("verdict.in-repair", ("fault", "fault." + repaired));
+        }
+        else if (leader is null)
         {
             draft.Say("verdict.nothing");
         }

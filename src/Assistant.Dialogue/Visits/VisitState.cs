@@ -162,6 +162,9 @@ public sealed record VisitState
     /// <summary>The last verdict said and not withdrawn, or null.</summary>
     public GivenVerdict? LastVerdict => Verdicts.IsEmpty ? null : Verdicts[^1];
 
+    /// <summary>The established fault whose readings went out of date with its repair, until it is said to be put right; otherwise null.</summary>
+    public string? UnderRepair => LastVerdict is { Standing: "established" } last && OutdatedBy > last.Number && !Mended.Exists(m => m.Number > last.Number) ? last.Fault : null;
+
     /// <summary>The next state. An event of the same log always gives the same state.</summary>
     public VisitState Apply(VisitEvent happened) => VisitFold.Apply(this, happened);
 

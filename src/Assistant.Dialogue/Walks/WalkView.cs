@@ -27,10 +27,8 @@ public sealed record WalkView(WalkDefinition Walk, VisitState Visit, Assessment 
     public static bool IsResting(Assessment assessment) =>
         assessment.Findings[0] is { Code: FaultCode.NoCallForCooling, Standing: not Standing.Established } resting && resting.Because.Any(r => r.Key == "reason.box-over-call-low");
 
-    /// <summary>The established fault whose readings went out of date with its repair, until it is said to be put right; otherwise null.</summary>
-    public FaultCode? UnderRepair => Visit.LastVerdict is { Standing: "established" } last && Visit.OutdatedBy > last.Number && !Visit.Mended.Exists(m => m.Number > last.Number)
-        ? Codes.FindFault(last.Fault)
-        : null;
+    /// <inheritdoc cref="VisitState.UnderRepair"/>
+    public FaultCode? UnderRepair => Visit.UnderRepair is { } fault ? Codes.FindFault(fault) : null;
 
     /// <summary>True where a stop that asks for the fact was skipped.</summary>
     public bool WasSkipped(Fact fact) => Run.Skipped.Any(mark => Walk.Find(mark.Stop)?.Asks == fact);
