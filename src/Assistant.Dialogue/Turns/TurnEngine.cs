@@ -26,10 +26,9 @@ public sealed class TurnEngine : ITurnEngine
     private readonly WalkGuide guide;
     private readonly OwnWords own;
     private readonly AnswerTaker answers;
-    private readonly HandoverTeller handover;
+    private readonly Opening opening;
     private readonly Landing landing;
     private readonly CylinderTaker cylinders;
-    private readonly RecordTeller record;
 
     public TurnEngine(PhraseBook book, ShortWords words, WalkLibrary walks, Understand understand, Assess assess, AnswerQuestion answer)
     {
@@ -41,10 +40,9 @@ public sealed class TurnEngine : ITurnEngine
         commands = new(book, words, walks, guide);
         own = new(book, words, understand, taker, commands, guide);
         answers = new(words, hearing, own, taker, guide);
-        handover = new(book);
+        opening = new(book, understand, guide);
         landing = new(book, guide);
         cylinders = new(book);
-        record = new(book);
     }
 
     public Turn Take(VisitState state, VisitState seen, InboundMessage message) =>
@@ -68,32 +66,7 @@ public sealed class TurnEngine : ITurnEngine
         return new(draft.Said, draft.Because, [], null, [], null, [], null, []) { Parts = draft.Parts };
     }
 
-    public Turn Open(VisitOpened opened)
-    {
-        var draft = new TurnDraft(book, VisitState.Empty, opened.By, opened.At);
-        draft.Emit(opened);
-        foreach (var (name, text) in opened.KnownFacts.OrderBy(k => k.Key, StringComparer.Ordinal))
-        {
-            if (FactCatalogue.Find(name) is { } fact && Known(fact, text, draft.State) is { } value)
-            {
-                draft.Emit(FactTaker.Event(value, "record", null, opened.At, opened.By));
-            }
-        }
-
-        draft.Emit(new WalkStarted(WalkLibrary.OpeningWalk) { At = opened.At, By = opened.By });
-        Greet(draft);
-        foreach (var line in record.Tell(opened, draft.State))
-        {
-            draft.Say(line);
-        }
-
-        foreach (var line in handover.Before(draft.State))
-        {
-            draft.Say(line);
-        }
-
-        return guide.Finish(draft, null);
-    }
+    public Turn Open(VisitOpened opened) => opening.Open(opened);
 
     public Turn Take(VisitState state, InboundMessage message)
     {
@@ -203,7 +176,7 @@ public sealed class TurnEngine : ITurnEngine
         // The opening words of a visit ("cold room is warm") need no answer but the first question.
         if (isFirst)
         {
-            Greet(draft);
+            Opening.Greet(draft);
             return guide.Finish(draft, null);
         }
 
@@ -251,35 +224,5 @@ public sealed class TurnEngine : ITurnEngine
 
         var said = plain.StartsWith("the ", StringComparison.Ordinal) ? plain[4..] : plain;
         return fact.Choices.FirstOrDefault(c => ShortWords.Plain(c) == said || ShortWords.Plain(book.Word(c)) == plain);
-    }
-
-    private FactValue? Known(Fact fact, string text, VisitState state)
-    {
-        // As a record writes it: the number and the unit's own symbol ("0.21 ft3").
-        if (text.Split(' ', 2) is [var number, var symbol] && double.TryParse(number, System.Globalization.CultureInfo.InvariantCulture, out var value) && FactUnits.Find(fact, symbol) is { } unit)
-        {
-            return new Reading(fact, value, unit);
-        }
-
-        var understood = understand(text, new(fact, state.Units));
-        return (FactValue?)understood.Readings.FirstOrDefault(r => r.Fact == fact) ?? understood.Observations.FirstOrDefault(o => o.Fact == fact);
-    }
-
-    private static void Greet(TurnDraft draft)
-    {
-        var state = draft.State;
-        if (state.Site is not { Length: > 0 } site)
-        {
-            draft.Say("open.nowhere");
-        }
-        else if (state.Facts.Word(FactCatalogue.Refrigerant) is { } refrigerant)
-        {
-            // What was typed as the visit was opened comes from no record.
-            draft.Say(state.Before is null ? "open.told" : "open.known", ("site", site), ("refrigerant", refrigerant));
-        }
-        else
-        {
-            draft.Say("open.site", ("site", site));
-        }
     }
 }

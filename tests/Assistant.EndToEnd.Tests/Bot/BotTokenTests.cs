@@ -15,7 +15,7 @@ public sealed partial class BotTokenTests(BotTokenTests.Registered registered) :
         using var taken = await registered.SayAsync("status", token: registered.Keys.Token("", Registered.Service));
 
         Assert.Equal(HttpStatusCode.OK, taken.StatusCode);
-        Assert.Contains("are known", await taken.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Contains("Known so far", await taken.Content.ReadAsStringAsync(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -54,7 +54,7 @@ public sealed partial class BotTokenTests(BotTokenTests.Registered registered) :
 
             Assert.Equal(HttpStatusCode.OK, taken.StatusCode);
             Assert.Contains("not enrolled", answer, StringComparison.Ordinal);
-            Assert.DoesNotContain("are known", answer, StringComparison.Ordinal);
+            Assert.DoesNotContain("Known so far", answer, StringComparison.Ordinal);
         }
 
         await UntilLoggedAsync("somebody on team who is not enrolled is refused", 0);
