@@ -17,5 +17,5 @@ internal static class FaultInHand
 
     /// <summary>True from when another walk was begun on an established fault until it is put right.</summary>
     public static bool IsUnderRepair(VisitState state) => state.LastVerdict is { Standing: "established" } last
-        && !state.Mended.Exists(m => m.Fault == last.Fault) && state.Runs.All.Exists(r => r.StartedBy > last.Number && r.Walk != WalkLibrary.OpeningWalk);
+        && !state.Mended.Exists(m => m.Fault == last.Fault) && state.Runs.All.Any(r => r.StartedBy > last.Number && r.Walk != WalkLibrary.OpeningWalk);
 }

@@ -8,10 +8,10 @@ public sealed record WalkRuns
     public static WalkRuns None { get; } = new();
 
     /// <summary>In the order they were begun.</summary>
-    public ImmutableList<WalkRun> All { get; private init; } = [];
+    public ImmutableArray<WalkRun> All { get; private init; } = [];
 
     // Which run was entered by which event: begun, or taken up again.
-    private ImmutableList<(int Number, int Run)> Entered { get; init; } = [];
+    private ImmutableArray<(int Number, int Run)> Entered { get; init; } = [];
 
     /// <summary>The run under way: the one entered last that is not finished; where all are, the one entered last.</summary>
     public WalkRun? Current
@@ -19,7 +19,7 @@ public sealed record WalkRuns
         get
         {
             WalkRun? last = null;
-            for (var i = Entered.Count - 1; i >= 0; i--)
+            for (var i = Entered.Length - 1; i >= 0; i--)
             {
                 var run = Find(Entered[i].Run);
                 if (run is { FinishedBy: null })
@@ -35,14 +35,14 @@ public sealed record WalkRuns
     }
 
     /// <summary>The runs left unfinished for another, the last left first.</summary>
-    public IEnumerable<WalkRun> Left => Entered.Reverse().Select(e => Find(e.Run)).OfType<WalkRun>()
+    public IEnumerable<WalkRun> Left => Enumerable.Reverse(Entered).Select(e => Find(e.Run)).OfType<WalkRun>()
         .Where(r => r.FinishedBy is null).DistinctBy(r => r.StartedBy).Skip(Current is { FinishedBy: null } ? 1 : 0);
 
     /// <summary>The last run of a walk that is not finished, or null.</summary>
-    public WalkRun? Open(string walk) => All.FindLast(r => r.Walk == walk && r.FinishedBy is null);
+    public WalkRun? Open(string walk) => All.LastOrDefault(r => r.Walk == walk && r.FinishedBy is null);
 
     /// <summary>The last run of a walk, or null.</summary>
-    public WalkRun? Latest(string walk) => All.FindLast(r => r.Walk == walk);
+    public WalkRun? Latest(string walk) => All.LastOrDefault(r => r.Walk == walk);
 
     public WalkRuns Begin(string walk, int number) => this with { All = All.Add(new(walk, number)), Entered = Entered.Add((number, number)) };
 
@@ -55,7 +55,7 @@ public sealed record WalkRuns
     {
         var known = Current is { } current && current.Walk == walk ? current : Open(walk) ?? Latest(walk);
         var (runs, run) = known is null ? (Begin(walk, number), new(walk, number)) : (this, known);
-        return runs with { All = runs.All.SetItem(runs.All.FindIndex(r => r.StartedBy == run.StartedBy), change(run)) };
+        return runs with { All = [.. runs.All.Select(r => r.StartedBy == run.StartedBy ? change(r) : r)] };
     }
 
     /// <summary>Without what an event that no longer counts did: a run it began is gone, one it left is under way again.</summary>
@@ -66,5 +66,17 @@ public sealed record WalkRuns
         Entered = Entered.RemoveAll(e => e.Number == number || e.Run == number),
     };
 
-    private WalkRun? Find(int startedBy) => All.Find(r => r.StartedBy == startedBy);
+    // Asked for some hundred times a turn: no list of nodes, and nothing made to look through it.
+    private WalkRun? Find(int startedBy)
+    {
+        foreach (var run in All)
+        {
+            if (run.StartedBy == startedBy)
+            {
+                return run;
+            }
+        }
+
+        return null;
+    }
 }

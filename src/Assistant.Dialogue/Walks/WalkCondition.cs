@@ -117,7 +117,7 @@ public sealed record WasJudged(string Stop, ImmutableArray<string> Outcomes) : W
 /// <summary><c>finished: vacuum</c>: that walk was gone through to an end on this visit.</summary>
 public sealed record WasFinished(string Walk) : WalkCondition
 {
-    public override bool Holds(WalkView view) => view.Visit.Runs.All.Exists(r => r.Walk == Walk && r.FinishedBy is not null);
+    public override bool Holds(WalkView view) => view.Visit.Runs.All.Any(r => r.Walk == Walk && r.FinishedBy is not null);
 
     public override string ToString() => $"{Walk} is finished";
 }

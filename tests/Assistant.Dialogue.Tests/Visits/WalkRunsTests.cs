@@ -34,7 +34,7 @@ public sealed class WalkRunsTests
         var state = VisitState.Fold([Started("warm-box"), Started("vacuum"), Confirmed("vacuum", "ready"), Resumed("warm-box"), Resumed("vacuum")]);
 
         Assert.True(state.Run!.IsConfirmed("ready"));
-        Assert.Equal(2, state.Runs.All.Count);
+        Assert.Equal(2, state.Runs.All.Length);
     }
 
     [Fact]

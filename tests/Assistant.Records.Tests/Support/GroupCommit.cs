@@ -13,9 +13,9 @@ namespace Assistant.Records.Tests.Support;
 /// </summary>
 internal static class GroupCommit
 {
-    private static readonly TimeSpan Measured = TimeSpan.FromSeconds(3);
+    private static readonly TimeSpan Measured = TimeSpan.FromSeconds(2);
 
-    private const int Rounds = 4;
+    private const int Rounds = 8;
 
     public static async Task RunAsync()
     {

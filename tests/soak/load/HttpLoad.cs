@@ -13,8 +13,8 @@ internal static class HttpLoad
 {
     private const int Clients = 64;
 
-    /// <summary>Until then the just-in-time compiler takes a good part of the processor.</summary>
-    private const int WarmSeconds = 20;
+    /// <summary>Until then the just-in-time compiler takes a good part of the processor, of the program more than of the echo bot.</summary>
+    private const int WarmSeconds = 30;
 
     /// <summary>A call's answers in turn, so that the walk goes on and its verdicts are made.</summary>
     private static readonly string[] Said = ["ok", "41", "41", "36", "4", "yes", "good", "40", "none", "yes", "warm", "txv", "im at the unit", "status", "why", "suc 22 hd 201"];

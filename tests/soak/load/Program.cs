@@ -5,8 +5,8 @@ return args switch
 {
     ["echo", var port] => await EchoBot.RunAsync(int.Parse(port)),
     ["turn"] => TurnLoad.Run(),
-    ["http"] => await HttpLoad.RunAsync(seconds: 10, rounds: 3),
-    ["http", var seconds] => await HttpLoad.RunAsync(int.Parse(seconds), rounds: 3),
+    ["http"] => await HttpLoad.RunAsync(seconds: 3, rounds: 12),
+    ["http", var seconds] => await HttpLoad.RunAsync(int.Parse(seconds), rounds: 12),
     ["start"] => await StartLoad.RunAsync(7),
     ["memory", var visits] => await MemoryLoad.RunAsync(int.Parse(visits)),
     ["report"] => await ReportLoad.RunAsync(),
@@ -28,7 +28,7 @@ static async Task<int> AllAsync()
     {
         ("turn", () => Task.FromResult(TurnLoad.Run())),
         ("start", () => StartLoad.RunAsync(7)),
-        ("http", () => HttpLoad.RunAsync(seconds: 10, rounds: 3)),
+        ("http", () => HttpLoad.RunAsync(seconds: 3, rounds: 12)),
         ("memory 10000", () => MemoryLoad.RunAsync(10_000)),
         ("report", ReportLoad.RunAsync),
     })
