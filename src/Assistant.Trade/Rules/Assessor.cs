@@ -73,7 +73,11 @@ public static class Assessor
                 return null;
             }
 
-            skipped = count == 1 ? skipped.Union(AtRest).ToFrozenSet() : skipped;
+            if (count == 1)
+            {
+                skipped = skipped.Count == 0 ? AtRest : skipped.Union(AtRest).ToFrozenSet();
+            }
+
             for (var code = FaultCode.Undercharge; code < FaultCode.NotEnoughEvidence; code++)
             {
                 if (code != sole)
